@@ -1,0 +1,2 @@
+export * from './space'
+export * from './spot'

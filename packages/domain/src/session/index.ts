@@ -1,2 +1,3 @@
 export * from './kit'
 export * from './plan'
+export * from './report'

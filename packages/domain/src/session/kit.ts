@@ -1,4 +1,5 @@
 import type { VersionContent } from '../curriculum'
+import type { FormatId } from '../formats'
 import type { Space } from '../pitch'
 import type { Instant, LocalDate, Minutes } from '../quantities'
 
@@ -34,6 +35,7 @@ export type KitDate = {
 /** How far a team has come with one stage, from records that stand. */
 export type StageProgress = {
   readonly stageId: string
+  /** Separate days on which it was practised. */
   readonly sessions: number
   readonly lastDate: LocalDate | null
   readonly attemptsLeft: number
@@ -50,7 +52,7 @@ export type Kit = {
     readonly teamId: string
     readonly name: string
     readonly ageGroup: string
-    readonly formatId: string
+    readonly formatId: FormatId
     readonly seasonId: string
   }
   /** Adults of this team, for the second adult's name on a report. */

@@ -1,0 +1,4 @@
+import texts from './en/drawing.json'
+import { speakerOf } from './message'
+
+export const drawingMessage = speakerOf(texts)

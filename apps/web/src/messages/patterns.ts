@@ -1,0 +1,4 @@
+import texts from './en/patterns.json'
+import { speakerOf } from './message'
+
+export const patternsMessage = speakerOf(texts)

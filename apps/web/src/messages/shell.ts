@@ -1,0 +1,4 @@
+import texts from './en/shell.json'
+import { speakerOf } from './message'
+
+export const shellMessage = speakerOf(texts)

@@ -1,0 +1,4 @@
+import texts from './en/sign-in.json'
+import { speakerOf } from './message'
+
+export const signInMessage = speakerOf(texts)

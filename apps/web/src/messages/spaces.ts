@@ -1,0 +1,4 @@
+import texts from './en/spaces.json'
+import { speakerOf } from './message'
+
+export const spacesMessage = speakerOf(texts)

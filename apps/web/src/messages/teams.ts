@@ -1,0 +1,4 @@
+import texts from './en/teams.json'
+import { speakerOf } from './message'
+
+export const teamsMessage = speakerOf(texts)

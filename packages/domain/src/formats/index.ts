@@ -1,1 +1,2 @@
 export * from './format'
+export * from './formats'

@@ -1,0 +1,17 @@
+import type { Format, FormatChoices, FormatId } from './format'
+import { ifab11v11 } from './ifab-11v11'
+import { penaltyMark7v7, us7v7 } from './us-7v7'
+import { us9v9 } from './us-9v9'
+
+export const formats: Readonly<Record<FormatId, Format>> = {
+  'ifab-11v11': ifab11v11,
+  'us-9v9': us9v9,
+  'us-7v7': us7v7,
+}
+
+/** A format with the club's choices in the places where sources conflict; without them, what is printed most often. */
+export function formatOf(formatId: FormatId, choices?: FormatChoices): Format {
+  const format = formats[formatId]
+  if (formatId !== 'us-7v7' || choices === undefined) return format
+  return { ...format, penaltyMarkMm: penaltyMark7v7(choices) }
+}

@@ -1,0 +1,4 @@
+export * from './point'
+export * from './polyline'
+export * from './rectangle'
+export * from './segment'

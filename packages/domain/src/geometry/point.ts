@@ -1,0 +1,44 @@
+import { type Metres, metres } from '../quantities'
+
+/**
+ * A place or a difference between two places, in the pitch frame: the origin is the middle of the own goal line,
+ * `x` runs up the pitch, `y` to the right as the team attacks.
+ */
+export type Point = { readonly x: Metres; readonly y: Metres }
+
+export function point(x: number, y: number): Point {
+  // Negative zero is the same place; without this two equal places could differ when compared or written down.
+  return { x: metres(x === 0 ? 0 : x), y: metres(y === 0 ? 0 : y) }
+}
+
+export function add(a: Point, b: Point): Point {
+  return point(a.x + b.x, a.y + b.y)
+}
+
+/** From b to a. */
+export function subtract(a: Point, b: Point): Point {
+  return point(a.x - b.x, a.y - b.y)
+}
+
+export function scale(a: Point, factor: number): Point {
+  return point(a.x * factor, a.y * factor)
+}
+
+export function distance(a: Point, b: Point): Metres {
+  return metres(Math.hypot(a.x - b.x, a.y - b.y))
+}
+
+/** The place a share of the way from a to b: 0 is a, 1 is b. */
+export function between(a: Point, b: Point, share: number): Point {
+  return point(a.x + (b.x - a.x) * share, a.y + (b.y - a.y) * share)
+}
+
+/** The angle at `at` between the directions to a and to b, 0 to 180 degrees; 0 where a or b is `at` itself. */
+export function angleDegrees(at: Point, a: Point, b: Point): number {
+  const ax = a.x - at.x
+  const ay = a.y - at.y
+  const bx = b.x - at.x
+  const by = b.y - at.y
+  // The two-argument arc tangent stays exact near 0 and 180 degrees, where the arc cosine loses half its digits.
+  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI
+}

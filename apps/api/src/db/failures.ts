@@ -12,6 +12,13 @@ export function sqlStateOf(error: unknown): string | null {
   return typeof code === 'string' && /^[0-9A-Z]{5}$/.test(code) ? code : null
 }
 
+/** The constraint that an error of pg or of Prisma names: which uniqueness or reference was hurt. */
+export function constraintOf(error: unknown): string | null {
+  if (error instanceof Prisma.PrismaClientKnownRequestError) return driverCauseOf(error)?.constraint?.index ?? null
+  const constraint = (error as { constraint?: unknown } | null)?.constraint
+  return typeof constraint === 'string' ? constraint : null
+}
+
 /** True where the database could not be reached, went away, or is full: the request may be sent again later. */
 export function isUnavailable(error: unknown): boolean {
   const state = sqlStateOf(error)
@@ -43,7 +50,9 @@ const SOCKET_CODES: ReadonlySet<string> = new Set([
 // The words of pg where it gives no code.
 const LOST = /Connection terminated|timeout exceeded when trying to connect|Query read timeout|Client has encountered/
 
-function driverCauseOf(error: Prisma.PrismaClientKnownRequestError): { readonly originalCode?: string } | null {
-  const adapterError = error.meta?.['driverAdapterError'] as { cause?: { originalCode?: string } } | undefined
+type DriverCause = { readonly originalCode?: string; readonly constraint?: { readonly index?: string } }
+
+function driverCauseOf(error: Prisma.PrismaClientKnownRequestError): DriverCause | null {
+  const adapterError = error.meta?.driverAdapterError as { cause?: DriverCause } | undefined
   return adapterError?.cause ?? null
 }

@@ -22,15 +22,14 @@ export function runInside<Value>(transaction: OpenTransaction, work: () => Promi
   return transactions.run(transaction, work)
 }
 
-/** Runs one statement of the transaction that is open on this connection, for code that belongs to it. */
+/** Runs one statement of a transaction, for code that belongs to it and only while it is open. */
 export async function runStatement<Row extends QueryResultRow>(
-  client: PoolClient,
+  transaction: OpenTransaction | null,
   statement: QueryConfig,
 ): Promise<QueryResult<Row>> {
-  const transaction = currentTransaction()
-  assert(transaction?.client === client && transaction.open, 'a statement ran outside its own transaction')
+  assert(transaction?.open && currentTransaction() === transaction, 'a statement ran outside its own transaction')
   try {
-    return await client.query<Row>(statement)
+    return await transaction.client.query<Row>(statement)
   } catch (error) {
     transaction.failure ??= error
     throw error

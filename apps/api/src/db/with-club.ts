@@ -1,8 +1,9 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import { assert, type Result } from '@espalier/domain/quantities'
 import type { PoolClient, QueryResultRow } from 'pg'
-import { boundPrisma, type ClubPrisma } from './bound-prisma'
 import { isRepeatable, isUnavailable, OutcomeUnknownError } from './failures'
+import { Prisma } from './generated/client'
+import { type ClubPrisma, leasePrisma } from './leased-prisma'
 import { currentTransaction, type OpenTransaction, runInside, runStatement } from './open-transaction'
 import type { Pools } from './pool'
 
@@ -52,6 +53,7 @@ async function attemptOnce<Outcome extends Result<unknown, { readonly code: stri
 ): Promise<Attempt<Outcome>> {
   const client = await pools.app.connect()
   const transaction: OpenTransaction = { client, open: true, failure: null }
+  const handle = openHandle(clubId, transaction)
   let broken = false
   // Without a listener the loss of a connection would end the process; the statement in flight tells of it anyway.
   const noteLoss = () => {
@@ -61,7 +63,7 @@ async function attemptOnce<Outcome extends Result<unknown, { readonly code: stri
   try {
     // One round trip. The statement, and not set_config, because its effect ends with the transaction by definition.
     await client.query(`begin isolation level read committed; set local app.club_id = '${clubId}'`)
-    const outcome = await runInside(transaction, () => work(clubDb(clubId, client)))
+    const outcome = await runInside(transaction, () => work(handle.db))
     transaction.open = false
     if (outcome.ok) await commit(transaction)
     else await client.query('rollback')
@@ -69,27 +71,32 @@ async function attemptOnce<Outcome extends Result<unknown, { readonly code: stri
   } catch (error) {
     transaction.open = false
     broken ||= !(await rolledBack(client, error))
-    return { failure: transaction.failure ?? error }
+    return { failure: databaseErrorOf(error, transaction) }
   } finally {
+    handle.close()
     client.off('error', noteLoss)
     client.release(broken)
   }
 }
 
-function clubDb(clubId: string, client: PoolClient): ClubDb {
+function openHandle(clubId: string, transaction: OpenTransaction): { readonly db: ClubDb; close(): void } {
   const run = <Row extends QueryResultRow>({ name, text, values }: Statement) =>
-    runStatement<Row>(client, { name, text, values: [...values] })
-  return {
+    runStatement<Row>(transaction, { name, text, values: [...values] })
+  let lease: ReturnType<typeof leasePrisma> | null = null
+  const db: ClubDb = {
     clubId,
-    // Made on first use: most commands of a busy club speak plain SQL only.
+    // Leased on first use: many commands speak plain SQL only.
     get prisma() {
-      return boundPrisma(client)
+      assert(transaction.open, 'the transaction has ended')
+      lease ??= leasePrisma(transaction)
+      return lease.prisma
     },
     sql: {
       rows: async <Row extends QueryResultRow>(statement: Statement) => (await run<Row>(statement)).rows,
       changed: async (statement) => (await run(statement)).rowCount ?? 0,
     },
   }
+  return { db, close: () => lease?.giveBack() }
 }
 
 async function commit(transaction: OpenTransaction): Promise<void> {
@@ -101,6 +108,11 @@ async function commit(transaction: OpenTransaction): Promise<void> {
     if (!isUnavailable(error)) throw error
     throw new OutcomeUnknownError('the connection was lost during COMMIT', { cause: error })
   }
+}
+
+/** What PostgreSQL said, where Prisma said it in words of its own. */
+function databaseErrorOf(error: unknown, transaction: OpenTransaction): unknown {
+  return error instanceof Prisma.PrismaClientKnownRequestError ? (transaction.failure ?? error) : error
 }
 
 /** Rolls back after an error; false where the connection can no longer be used. */

@@ -53,16 +53,24 @@ export function clipCircle(centre: Point, radius: number, areas: readonly Rectan
   const isKept = (degrees: number) =>
     areas.every((area) => containsPoint(area, pointOnCircle(centre, radius, degrees), SLACK))
   if (first === undefined) return isKept(0) ? [{ fromDegrees: 0, toDegrees: 360 }] : []
-  const turns: Turn[] = []
-  sorted.forEach((fromDegrees, index) => {
-    const toDegrees = sorted[index + 1] ?? first + 360
-    if (!isKept((fromDegrees + toDegrees) / 2)) return
-    const previous = turns.at(-1)
-    if (previous !== undefined && previous.toDegrees === fromDegrees) {
-      turns[turns.length - 1] = { fromDegrees: previous.fromDegrees, toDegrees }
-    } else {
-      turns.push({ fromDegrees, toDegrees })
-    }
-  })
-  return turns
+  const turns = sorted
+    .map((fromDegrees, index) => ({ fromDegrees, toDegrees: sorted[index + 1] ?? first + 360 }))
+    .filter(({ fromDegrees, toDegrees }) => isKept((fromDegrees + toDegrees) / 2))
+  return joinTurns(turns)
+}
+
+/** Turns in growing order, with neighbours that touch made one, also across the start of the circle. */
+function joinTurns(turns: readonly Turn[]): readonly Turn[] {
+  const joined: Turn[] = []
+  for (const turn of turns) {
+    const last = joined.at(-1)
+    if (last?.toDegrees === turn.fromDegrees) {
+      joined[joined.length - 1] = { fromDegrees: last.fromDegrees, toDegrees: turn.toDegrees }
+    } else joined.push(turn)
+  }
+  const first = joined[0]
+  const last = joined.at(-1)
+  if (first === undefined || last === undefined || joined.length === 1) return joined
+  if (last.toDegrees !== first.fromDegrees + 360) return joined
+  return [...joined.slice(1, -1), { fromDegrees: last.fromDegrees, toDegrees: first.toDegrees + 360 }]
 }

@@ -11,12 +11,18 @@ const EDGE_SLACK = 1e-9
 
 /** Up the pitch from the own goal line, inside the space or not; null where there is no such line. */
 export function landmarkUp(measures: Measures, place: LandmarkPlace): number | null {
+  const { space } = measures
   const depth = depthDistance(measures, place.depth)
   if (depth === null) return null
   if (place.end === 'own') return depth
-  // A half ends at the halfway line: nothing of the far end is known to be there.
-  if (measures.space.covers === 'half') return null
-  return metresOf(measures.space.lengthMm) - depth
+  if (space.covers === 'half' && !isFarGoalFound(space, place)) return null
+  return metresOf(space.lengthMm) - depth
+}
+
+/** A half ends at the halfway line: nothing of the far end is there, but a goal may have been carried to that line. */
+function isFarGoalFound(space: Space, place: LandmarkPlace): boolean {
+  const isGoal = place.depth === 'goal-line' && (place.breadth === 'goal' || place.breadth === 'axis')
+  return isGoal && space.goals.some((goal) => goal.end === 'far')
 }
 
 /** To the right of the middle, inside the space or not; null where there is no such line. */
@@ -34,12 +40,16 @@ export function isInside(space: Space, place: Point): boolean {
  * in a format without one, an area wider than the space. On a plain space the areas are measured out, not painted.
  */
 export function landmarkPoint(space: Space, landmark: Landmark, choices?: FormatChoices): Point | null {
-  const measures = measuresOf(space, choices)
+  return measuredLandmark(measuresOf(space, choices), landmark)
+}
+
+/** The same, for callers that ask for many landmarks of one space. */
+export function measuredLandmark(measures: Measures, landmark: Landmark): Point | null {
   const up = landmarkUp(measures, LANDMARK_PLACES[landmark])
   const right = landmarkRight(measures, LANDMARK_PLACES[landmark])
   if (up === null || right === null) return null
   const place = point(up, right)
-  return isInside(space, place) ? place : null
+  return isInside(measures.space, place) ? place : null
 }
 
 /**

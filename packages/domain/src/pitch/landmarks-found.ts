@@ -17,17 +17,19 @@ export type LandmarkFound = {
 
 /**
  * The lines that together show a landmark; null where nothing ever shows it: the middle of a line is a point nobody
- * can see, however well the line is painted. On a plain space no line belongs to an area.
+ * can see, however well the line is painted.
  */
 function shownBy(place: LandmarkPlace, covers: Space['covers']): readonly Marking[] | null {
   const { depth, breadth } = place
-  if (covers === 'plain' && depth !== 'goal-line' && depth !== 'halfway') return null
+  // A plain rectangle has an edge and may have a line across its middle; any other line on it belongs to no pitch.
+  if (covers === 'plain' && breadth !== 'touchline') return null
+  if (covers === 'plain' && depth === 'build-out-line') return null
   switch (breadth) {
     case 'goal':
       return null
     case 'goal-area':
     case 'penalty-area':
-      return covers === 'plain' ? null : [breadth]
+      return [breadth]
     case 'touchline':
       return depth === 'halfway' || depth === 'build-out-line' ? [depth] : ['boundary']
     case 'axis':
@@ -64,9 +66,14 @@ function findingOf(space: Space, landmark: Landmark): LandmarkFinding | null {
   if (lines === null) return null
   const findings = lines.map((line) => space.markings[line])
   if (findings.includes('none')) return null
-  // Flags cannot show a curve.
-  if (place.depth === 'penalty-arc') return findings.includes('flags') ? null : 'painted'
-  return findings.includes('flags') ? 'flags' : 'painted'
+  if (!findings.includes('flags')) return 'painted'
+  return canBeFlagged(place) ? 'flags' : null
+}
+
+/** Flags stand at corners, ends of lines and the penalty mark; they show no curve, no middle, no foot of an area's line. */
+function canBeFlagged({ depth, breadth }: LandmarkPlace): boolean {
+  if (breadth === 'axis') return depth === 'penalty-mark'
+  return depth !== 'goal-line' || breadth === 'touchline'
 }
 
 /** The landmarks a coach can find on this ground, in the order of the list: painted, flagged, or given by a goal. */

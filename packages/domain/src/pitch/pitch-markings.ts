@@ -3,49 +3,9 @@ import { containsRectangle, cornersOf, type Point, point, type Rectangle, rectan
 import { type Metres, metres, metresOf } from '../quantities'
 import { clipCircle, clipSegment } from './clip'
 import { isInside } from './landmark'
-import {
-  breadthDistance,
-  depthDistance,
-  goalWidth,
-  halfwayDistance,
-  type Measures,
-  measuresOf,
-  spaceRectangle,
-} from './measures'
-import type { Finding, Marking, Space } from './space'
-
-/** What a drawn line is part of. */
-export type MarkingClass = Marking | 'penalty-arc' | 'corner-arc' | 'centre-mark' | 'goal'
-
-type Common = {
-  readonly marking: MarkingClass
-  /** Flags are drawn dashed; `none` is only ever the edge of a space without lines. */
-  readonly finding: Finding
-}
-
-/** One thing to draw, in metres of the pitch frame; arcs turn from `fromDegrees` to `toDegrees`, 0 being up the pitch, growing to the right. */
-export type PitchMarking = Common &
-  (
-    | { readonly kind: 'line'; readonly from: Point; readonly to: Point }
-    | { readonly kind: 'rect'; readonly area: Rectangle }
-    | {
-        readonly kind: 'arc'
-        readonly centre: Point
-        readonly radius: Metres
-        readonly fromDegrees: number
-        readonly toDegrees: number
-      }
-    | { readonly kind: 'circle'; readonly centre: Point; readonly radius: Metres }
-    | { readonly kind: 'dot'; readonly at: Point }
-    /** The goal stands behind the line between its posts. */
-    | {
-        readonly kind: 'goal'
-        readonly end: 'own' | 'far'
-        readonly left: Point
-        readonly right: Point
-        readonly movable: boolean
-      }
-  )
+import { breadthDistance, depthDistance, halfwayDistance, type Measures, measuresOf, spaceRectangle } from './measures'
+import type { MarkingClass, PitchMarking } from './pitch-marking'
+import type { Finding, Space } from './space'
 
 type End = 'own' | 'far'
 
@@ -158,16 +118,15 @@ function halfwayMarkings({ space, format }: Measures): readonly PitchMarking[] {
   ]
 }
 
+/** Every goal found stands in the middle of its end of the space, also one carried to the halfway line. */
 function goalMarkings(measures: Measures): readonly PitchMarking[] {
   const { space } = measures
-  return space.goals
-    .filter((goal) => goal.end === 'own' || space.covers !== 'half')
-    .map((goal) => {
-      const up = upFrom(space, goal.end, 0)
-      const half = Math.min(goalWidth(measures, goal.end), metresOf(space.widthMm)) / 2
-      const posts = { left: point(up, -half), right: point(up, half) }
-      return { kind: 'goal', marking: 'goal', finding: 'painted', end: goal.end, ...posts, movable: goal.movable }
-    })
+  return space.goals.map((goal) => {
+    const up = upFrom(space, goal.end, 0)
+    const half = Math.min(goal.widthMm, space.widthMm) / 2000
+    const posts = { left: point(up, -half), right: point(up, half) }
+    return { kind: 'goal', marking: 'goal', finding: 'painted', end: goal.end, ...posts, movable: goal.movable }
+  })
 }
 
 function across(space: Space, marking: MarkingClass, finding: Finding, up: number): PitchMarking {

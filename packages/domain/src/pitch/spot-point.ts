@@ -1,7 +1,8 @@
 import type { FormatChoices } from '../formats'
 import { type Point, point } from '../geometry'
 import { assert, metres, metresOf, millimetresOf } from '../quantities'
-import { landmarkPoint } from './landmark'
+import { landmarkPoint, measuredLandmark } from './landmark'
+import { measuresOf } from './measures'
 import type { Space } from './space'
 import { LANDMARKS, type Spot } from './spot'
 
@@ -17,10 +18,11 @@ export function spotPoint(space: Space, spot: Spot, choices?: FormatChoices): Po
  * square millimetres and ties go to the landmark listed first, so the same place always gives the same spot.
  */
 export function nearestSpot(space: Space, place: Point, choices?: FormatChoices): Spot {
+  const measures = measuresOf(space, choices)
   let nearest: Spot | null = null
   let least = Number.POSITIVE_INFINITY
   for (const landmark of LANDMARKS) {
-    const at = landmarkPoint(space, landmark, choices)
+    const at = measuredLandmark(measures, landmark)
     if (at === null) continue
     const upMm = millimetresOf(metres(place.x - at.x))
     const rightMm = millimetresOf(metres(place.y - at.y))

@@ -1,0 +1,3 @@
+export * from './decide-access'
+export * from './permissions'
+export * from './roles'

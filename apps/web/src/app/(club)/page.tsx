@@ -1,9 +1,73 @@
+import type { Me } from '@espalier/contract/sign-in'
+import Link from 'next/link'
+import { findMe } from '../../api/server'
 import { shellMessage } from '../../messages/shell'
+import { Account, PlainPage } from '../../shell/club-page'
+import { roleWords } from '../../shell/role-words'
+import { clubWays, teamWays } from '../../shell/ways'
+import { ButtonLink } from '../../ui/button/button-link'
+import { EmptyState } from '../../ui/empty-state/empty-state'
 
-export default function HomePage() {
+type MyClub = Me['clubs'][number]
+
+export default async function HomePage() {
+  const myself = await findMe()
+  if (myself === null) {
+    return (
+      <PlainPage title={shellMessage('signedOutTitle')}>
+        <p className="max-w-text">{shellMessage('signedOutLead')}</p>
+      </PlainPage>
+    )
+  }
+  const [first] = myself.clubs
   return (
-    <main>
-      <h1>{shellMessage('homeTitle')}</h1>
-    </main>
+    <PlainPage title={shellMessage('homeTitle')} account={<Account name={first?.displayName ?? ''} />}>
+      {myself.clubs.length === 0 && <EmptyState>{shellMessage('noClub')}</EmptyState>}
+      {myself.clubs.map((club, index) => (
+        <ClubWays key={club.clubId} club={club} first={index === 0} />
+      ))}
+    </PlainPage>
+  )
+}
+
+function ClubWays({ club, first }: { readonly club: MyClub; readonly first: boolean }) {
+  const teams = teamWays(club)
+  return (
+    <section aria-label={club.name} className="flex flex-col gap-4 border-t border-wire pt-4">
+      <div>
+        <h2 className="voice-club text-lead leading-tight font-[560]">{club.name}</h2>
+        <p className="text-small text-ink-soft">
+          {shellMessage('youAre', { name: club.displayName, roles: club.roles.map(roleWords).join(', ') })}
+          {club.demo && ` ${shellMessage('demo')}.`}
+        </p>
+      </div>
+      {teams.length > 0 && (
+        <ul className="flex flex-col gap-3">
+          {teams.map(({ tonight, squad }, index) => (
+            <li key={tonight.href} className="flex flex-wrap items-center gap-x-6 gap-y-1">
+              <ButtonLink
+                href={tonight.href}
+                kind={first && index === 0 ? 'next' : 'plain'}
+                className="max-desk:w-full"
+              >
+                {tonight.title}
+              </ButtonLink>
+              <Link href={squad.href} className="inline-flex min-h-target items-center text-small">
+                {squad.title}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      )}
+      <ul className="max-w-text border-t border-dotted border-ink-soft">
+        {clubWays(club).map((way) => (
+          <li key={way.href} className="border-b border-wire">
+            <Link href={way.href} className="flex min-h-target items-center no-underline hover:underline">
+              {way.title}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }

@@ -1,0 +1,61 @@
+import type { Me } from '@espalier/contract/sign-in'
+import { shellMessage } from '../messages/shell'
+import { pages, pageTo } from '../paths'
+
+type MyClub = Me['clubs'][number]
+type RoleName = MyClub['roles'][number]['role']
+
+export type Way = { readonly title: string; readonly href: string }
+
+type WayName = 'people' | 'teams' | 'spaces' | 'patterns' | 'curricula' | 'coverage' | 'ledger'
+
+const WAY_NAMES = ['curricula', 'patterns', 'coverage', 'teams', 'spaces', 'people', 'ledger'] as const
+
+/**
+ * The pages of each role, to spare people doors that are shut. The API decides who may see what; this only leaves out
+ * ways that it would refuse.
+ */
+const WAYS_OF_ROLE = {
+  administrator: ['people', 'teams', 'spaces', 'coverage', 'ledger'],
+  director: ['curricula', 'patterns', 'coverage', 'teams', 'spaces', 'people', 'ledger'],
+  coach: ['patterns', 'curricula', 'spaces', 'coverage', 'ledger'],
+  assistant: ['patterns', 'curricula', 'spaces'],
+  auditor: ['coverage', 'ledger', 'curricula', 'patterns', 'teams', 'spaces', 'people'],
+} as const satisfies Record<RoleName, readonly WayName[]>
+
+const WORDS = {
+  people: 'goPeople',
+  teams: 'goTeams',
+  spaces: 'goSpaces',
+  patterns: 'goPatterns',
+  curricula: 'goCurricula',
+  coverage: 'goCoverage',
+  ledger: 'goLedger',
+} as const satisfies Record<WayName, string>
+
+/** Tonight's page and squad of each team that someone coaches or assists. */
+export function teamWays(club: MyClub): readonly { readonly tonight: Way; readonly squad: Way }[] {
+  const teams = new Map<string, string>()
+  for (const { role, teamId, teamName } of club.roles) {
+    if ((role === 'coach' || role === 'assistant') && teamId !== null) teams.set(teamId, teamName ?? '')
+  }
+  return [...teams].map(([teamId, team]) => ({
+    tonight: {
+      title: shellMessage('goTonight', { team }),
+      href: pageTo(pages.field, {}, { club: club.clubId, team: teamId }),
+    },
+    squad: {
+      title: shellMessage('goSquad', { team }),
+      href: pageTo(pages.squad, { clubId: club.clubId, teamId }),
+    },
+  }))
+}
+
+/** The club's pages that at least one of someone's roles leads to, each once and always in the same order. */
+export function clubWays(club: MyClub): readonly Way[] {
+  const open = new Set<WayName>(club.roles.flatMap(({ role }): readonly WayName[] => WAYS_OF_ROLE[role]))
+  return WAY_NAMES.filter((name) => open.has(name)).map((name) => ({
+    title: shellMessage(WORDS[name]),
+    href: pageTo(pages[name], { clubId: club.clubId }),
+  }))
+}

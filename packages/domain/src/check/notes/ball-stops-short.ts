@@ -1,0 +1,29 @@
+import { metresOf, millimetresOf } from '../../quantities'
+import type { CheckContext } from '../context'
+import type { CheckNote } from '../note'
+import { sayMetres } from '../wording'
+
+/** The hardest kick or throw of this age does not carry the ball there. */
+export function ballStopsShortNotes({ timeline, profile }: CheckContext): readonly CheckNote[] {
+  return timeline.steps.flatMap((step): CheckNote[] => {
+    const short = millimetresOf(step.shortBy)
+    if (short <= 0) return []
+    const limit = step.kind === 'throw' || step.kind === 'roll' ? profile.throwSpeedMax : profile.kickSpeedMax
+    const whom = step.receiver === null ? 'the target' : step.receiver
+    return [
+      {
+        code: 'ball-stops-short',
+        severity: 'to-fix',
+        stepId: step.stepId,
+        position: step.actor,
+        value: metresOf(short),
+        limit: 0,
+        unit: 'm',
+        sourceKind: limit.kind,
+        source: limit.source,
+        sentence: `The ball from ${step.actor} ends ${sayMetres(metresOf(short))} short of ${whom}, played as hard as this age can.`,
+        remedy: null,
+      },
+    ]
+  })
+}

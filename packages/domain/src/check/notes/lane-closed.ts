@@ -1,0 +1,90 @@
+import { distance, distanceToSegment, type Point } from '../../geometry'
+import type { Obstacle } from '../../pattern'
+import { metres, metresOf, millimetresOf, millisecondsOf, type Seconds, seconds } from '../../quantities'
+import type { CheckContext } from '../context'
+import { laneMarginBetween, measureFromLane } from '../lane'
+import type { CheckNote } from '../note'
+import type { TimedStep } from '../timed-step'
+import { sayMetres, saySeconds } from '../wording'
+
+/** A drawn opponent gets to the ball first somewhere along its way, or it runs into a pole or a cone. */
+export function laneClosedNotes(context: CheckContext): readonly CheckNote[] {
+  return context.timeline.steps.flatMap((step) =>
+    context.document.obstacles.flatMap((obstacle) => {
+      const at = context.place(obstacle.spot)
+      const note =
+        obstacle.kind === 'opponent' ? opponentNote(context, step, at) : standingNote(context, step, obstacle, at)
+      return note === null ? [] : [note]
+    }),
+  )
+}
+
+/** How much later than the ball an opponent at rest is anywhere along its way; null for a carried ball. */
+export function opponentMargin(context: CheckContext, step: TimedStep, at: Point): Seconds | null {
+  const { topSpeed, reaction, reach } = context.profile
+  switch (step.flight.kind) {
+    case 'carried':
+      return null
+    case 'rolls':
+      return laneMarginBetween(step.from, step.to, step.flight.ball, {
+        at,
+        speed: topSpeed.value,
+        reaction: reaction.value,
+        reach: reach.value,
+      }).margin
+    case 'flies': {
+      // Over their heads on the way: only where the ball comes down can they be first.
+      const way = Math.max(0, distance(at, step.to) - reach.value)
+      return seconds(reaction.value + way / topSpeed.value - step.flight.duration)
+    }
+  }
+}
+
+function opponentNote(context: CheckContext, step: TimedStep, at: Point): CheckNote | null {
+  const margin = opponentMargin(context, step, at)
+  const limit = context.limits.laneMarginSeconds
+  if (margin === null || millisecondsOf(margin) >= millisecondsOf(limit.value)) return null
+  const closed = millisecondsOf(margin) <= 0
+  const way = `from ${step.actor} to ${step.receiver ?? 'the target'}`
+  return {
+    code: 'lane-closed',
+    severity: closed ? 'look-at' : 'note',
+    stepId: step.stepId,
+    position: step.actor,
+    value: seconds(millisecondsOf(margin) / 1000),
+    limit: limit.value,
+    unit: 's',
+    sourceKind: limit.kind,
+    source: limit.source,
+    sentence: closed
+      ? `An opponent ${whereFrom(step, at)} reaches the ball ${way} first, by ${saySeconds(seconds(-margin))}.`
+      : `The ball ${way} passes an opponent ${whereFrom(step, at)} with only ${saySeconds(margin)} to spare.`,
+    remedy: null,
+  }
+}
+
+/** Poles and cones do not move: they shut what runs into them. A ball in the air goes over them. */
+function standingNote(context: CheckContext, step: TimedStep, obstacle: Obstacle, at: Point): CheckNote | null {
+  if (step.flight.kind !== 'rolls') return null
+  const limit = obstacle.kind === 'pole' ? context.limits.poleMetres : context.limits.coneMetres
+  const off = millimetresOf(distanceToSegment(at, { from: step.from, to: step.to }))
+  if (off >= millimetresOf(limit.value)) return null
+  return {
+    code: 'lane-closed',
+    severity: 'look-at',
+    stepId: step.stepId,
+    position: step.actor,
+    value: metresOf(off),
+    limit: limit.value,
+    unit: 'm',
+    sourceKind: limit.kind,
+    source: limit.source,
+    sentence: `The ball from ${step.actor} to ${step.receiver ?? 'the target'} runs into the ${obstacle.kind} ${obstacle.obstacleId}.`,
+    remedy: null,
+  }
+}
+
+function whereFrom(step: TimedStep, at: Point): string {
+  const { along, off } = measureFromLane(step.from, step.to, at)
+  return `${sayMetres(metres(Math.max(0, along)))} along and ${sayMetres(off)} off its way`
+}

@@ -1,0 +1,70 @@
+import type { FormatChoices } from '../formats'
+import { between, distance, type Point } from '../geometry'
+import type { PatternDocument, Position } from '../pattern'
+import type { Space } from '../pitch'
+import { assert, type Seconds, seconds } from '../quantities'
+import { shareTravelled } from './ball-played'
+import { playStep, type State, settingOf } from './play-step'
+import type { AgeProfile } from './profiles'
+import type { Surface } from './surfaces'
+import type { TimedStep } from './timed-step'
+import { pointOnTrack, settledAt, type Track } from './tracks'
+
+/** The whole pattern in time, for the players drawn; deterministic, and mirrored with its document. */
+export type Timeline = {
+  readonly steps: readonly TimedStep[]
+  readonly tracks: readonly Track[]
+  readonly endsAt: Seconds
+}
+
+/** Plays the trunk of a document on a space. The document must have passed `checkShape`. */
+export function timelineOf(
+  document: PatternDocument,
+  space: Space,
+  profile: AgeProfile,
+  surface: Surface,
+  choices?: FormatChoices,
+): Timeline {
+  const setting = settingOf(document, space, profile, surface, choices)
+  const tracks = document.positions.map(
+    ({ position, spot }): Track => ({ position, start: setting.place(spot), legs: [] }),
+  )
+  let state: State = { steps: [], tracks: new Map(tracks.map((track) => [track.position, track])) }
+  document.steps.forEach((step, index) => {
+    state = playStep(state, step, document.steps[index + 1], setting)
+  })
+  const played = [...state.tracks.values()]
+  const ends = [...state.steps.map((step) => step.receivedAt), ...played.map(settledAt)]
+  return { steps: state.steps, tracks: played, endsAt: seconds(Math.max(0, ...ends)) }
+}
+
+export type PlacedPlayer = { readonly position: Position; readonly point: Point }
+
+/** Where everyone is at a time; before the start and after the end they stand. */
+export function playersAt(timeline: Timeline, at: Seconds): readonly PlacedPlayer[] {
+  return timeline.tracks.map((track) => ({ position: track.position, point: pointOnTrack(track, at) }))
+}
+
+/** Where one player is at a time. */
+export function playerAt(timeline: Timeline, position: Position, at: Seconds): Point {
+  const track = timeline.tracks.find((each) => each.position === position)
+  assert(track !== undefined, `no player ${position} in this timeline`)
+  return pointOnTrack(track, at)
+}
+
+export type PlacedBall = { readonly point: Point; readonly holder: Position | null }
+
+/** Where the ball is at a time and who has it: nobody while it travels or lies. Null for a pattern without steps. */
+export function ballAt(timeline: Timeline, at: Seconds): PlacedBall | null {
+  const first = timeline.steps[0]
+  if (first === undefined) return null
+  const step = timeline.steps.findLast((each) => each.startsAt <= at)
+  if (step === undefined) return { point: first.from, holder: first.actor }
+  if (step.flight.kind === 'carried') return { point: playerAt(timeline, step.actor, at), holder: step.actor }
+  if (at < step.ballArrivesAt) {
+    const share = shareTravelled(step.flight, distance(step.from, step.to), seconds(at - step.startsAt))
+    return { point: between(step.from, step.to, share), holder: null }
+  }
+  if (step.receiver === null || at < step.receivedAt) return { point: step.to, holder: null }
+  return { point: playerAt(timeline, step.receiver, at), holder: step.receiver }
+}

@@ -24,7 +24,7 @@ export function runInside<Value>(transaction: OpenTransaction, work: () => Promi
 
 /** Runs one statement of a transaction, for code that belongs to it and only while it is open. */
 export async function runStatement<Row extends QueryResultRow>(
-  transaction: OpenTransaction | null,
+  transaction: OpenTransaction | undefined,
   statement: QueryConfig,
 ): Promise<QueryResult<Row>> {
   assert(transaction?.open && currentTransaction() === transaction, 'a statement ran outside its own transaction')

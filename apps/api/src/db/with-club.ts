@@ -1,9 +1,9 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import { assert, type Result } from '@espalier/domain/quantities'
 import type { PoolClient, QueryResultRow } from 'pg'
+import { type ClubPrisma, clubPrisma } from './club-prisma'
 import { isRepeatable, isUnavailable, OutcomeUnknownError } from './failures'
 import { Prisma } from './generated/client'
-import { type ClubPrisma, leasePrisma } from './leased-prisma'
 import { currentTransaction, type OpenTransaction, runInside, runStatement } from './open-transaction'
 import type { Pools } from './pool'
 
@@ -53,7 +53,6 @@ async function attemptOnce<Outcome extends Result<unknown, { readonly code: stri
 ): Promise<Attempt<Outcome>> {
   const client = await pools.app.connect()
   const transaction: OpenTransaction = { client, open: true, failure: null }
-  const handle = openHandle(clubId, transaction)
   let broken = false
   // Without a listener the loss of a connection would end the process; the statement in flight tells of it anyway.
   const noteLoss = () => {
@@ -63,7 +62,7 @@ async function attemptOnce<Outcome extends Result<unknown, { readonly code: stri
   try {
     // One round trip. The statement, and not set_config, because its effect ends with the transaction by definition.
     await client.query(`begin isolation level read committed; set local app.club_id = '${clubId}'`)
-    const outcome = await runInside(transaction, () => work(handle.db))
+    const outcome = await runInside(transaction, () => work(clubDb(clubId, transaction)))
     transaction.open = false
     if (outcome.ok) await commit(transaction)
     else await client.query('rollback')
@@ -73,30 +72,22 @@ async function attemptOnce<Outcome extends Result<unknown, { readonly code: stri
     broken ||= !(await rolledBack(client, error))
     return { failure: databaseErrorOf(error, transaction) }
   } finally {
-    handle.close()
     client.off('error', noteLoss)
     client.release(broken)
   }
 }
 
-function openHandle(clubId: string, transaction: OpenTransaction): { readonly db: ClubDb; close(): void } {
+function clubDb(clubId: string, transaction: OpenTransaction): ClubDb {
   const run = <Row extends QueryResultRow>({ name, text, values }: Statement) =>
     runStatement<Row>(transaction, { name, text, values: [...values] })
-  let lease: ReturnType<typeof leasePrisma> | null = null
-  const db: ClubDb = {
+  return {
     clubId,
-    // Leased on first use: many commands speak plain SQL only.
-    get prisma() {
-      assert(transaction.open, 'the transaction has ended')
-      lease ??= leasePrisma(transaction)
-      return lease.prisma
-    },
+    prisma: clubPrisma(),
     sql: {
       rows: async <Row extends QueryResultRow>(statement: Statement) => (await run<Row>(statement)).rows,
       changed: async (statement) => (await run(statement)).rowCount ?? 0,
     },
   }
-  return { db, close: () => lease?.giveBack() }
 }
 
 async function commit(transaction: OpenTransaction): Promise<void> {

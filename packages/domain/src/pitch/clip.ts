@@ -1,4 +1,4 @@
-import { containsPoint, type Point, point, type Rectangle, type Segment } from '../geometry'
+import { between, containsPoint, nearestInside, type Point, point, type Rectangle, type Segment } from '../geometry'
 
 const SLACK = 1e-9
 
@@ -21,7 +21,8 @@ export function clipSegment(segment: Segment, area: Rectangle): Segment | null {
     if (move > 0) leave = Math.min(leave, room / move)
   }
   if (enter > leave) return null
-  const at = (share: number) => point(segment.from.x + dx * share, segment.from.y + dy * share)
+  // Rounding must not carry an end past the edge that cut it.
+  const at = (share: number) => nearestInside(area, between(segment.from, segment.to, share))
   return { from: enter === 0 ? segment.from : at(enter), to: leave === 1 ? segment.to : at(leave) }
 }
 

@@ -9,6 +9,7 @@ import {
   testDatabase,
   testPools,
 } from '../../../../tests/support/database'
+import { clubPrisma } from './club-prisma'
 import { constraintOf, OutcomeUnknownError, sqlStateOf } from './failures'
 import { closePools, openPools, type Pools } from './pool'
 import { type ClubDb, withClub } from './with-club'
@@ -170,6 +171,34 @@ describe('a query that a request left behind', () => {
       return ok(await stray)
     })
     expect(await stray).toBe('a statement ran outside its own transaction')
+  })
+
+  test('two clubs that ask in the same tick are never answered by one query', async () => {
+    const clubs = [await makeClub('First'), await makeClub('Second')]
+    const askTogether = async () => {
+      const start = signal()
+      let waiting = 0
+      const answers = clubs.map((clubId) =>
+        withClub(pools, clubId, async (db) => {
+          waiting += 1
+          if (waiting === clubs.length) start.resolve()
+          await start.promise
+          return ok((await db.prisma.club.findUnique({ where: { clubId } }))?.clubId ?? null)
+        }),
+      )
+      return (await Promise.all(answers)).map((answer) => answer.value)
+    }
+    expect(await askTogether()).toEqual(clubs)
+
+    // The control: with Prisma's own gathering on, the second club's row is looked for behind the first club's wall.
+    const loader = loaderOf(clubPrisma())
+    const apart = loader.batchBy
+    loader.batchBy = () => 'together'
+    try {
+      expect(await askTogether()).not.toEqual(clubs)
+    } finally {
+      loader.batchBy = apart
+    }
   })
 
   test('many clubs at once over few connections never see each other', async () => {
@@ -348,6 +377,11 @@ async function makeEvening() {
 async function oneConnection(): Promise<Pools> {
   const { appUrl, identityUrl } = await testDatabase()
   return openPools({ appUrl, identityUrl, appConnections: 1, identityConnections: 1 }, () => {})
+}
+
+function loaderOf(prisma: unknown): { batchBy: () => unknown } {
+  return (prisma as { _requestHandler: { dataloader: { options: { batchBy: () => unknown } } } })._requestHandler
+    .dataloader.options
 }
 
 function signal(): { readonly promise: Promise<void>; resolve(): void } {

@@ -33,7 +33,9 @@ const serverVariables = databaseVariables.extend({
   PORT: z.coerce.number().int().min(0).max(65_535).default(4173),
   /** Where Next listens; the API passes on what is not its own. */
   ESPALIER_WEB_ORIGIN: origin,
-  LOG_LEVEL: z.enum(['fatal', 'error', 'warn', 'info', 'debug', 'silent']).default('info'),
+  /** How many proxies before the API may name the visitor's address. */
+  ESPALIER_TRUSTED_PROXIES: z.coerce.number().int().min(0).max(10).default(0),
+  LOG_LEVEL: z.enum(['error', 'warn', 'info', 'debug', 'silent']).default('info'),
 })
 
 export type DatabaseConfig = {
@@ -50,6 +52,7 @@ export type ServerConfig = DatabaseConfig & {
   readonly host: string
   readonly port: number
   readonly webOrigin: string
+  readonly trustedProxies: number
   readonly logLevel: z.infer<typeof serverVariables>['LOG_LEVEL']
 }
 
@@ -72,6 +75,7 @@ export function readServerConfig(environment: Environment): ServerConfig {
     host: variables.HOST,
     port: variables.PORT,
     webOrigin: variables.ESPALIER_WEB_ORIGIN,
+    trustedProxies: variables.ESPALIER_TRUSTED_PROXIES,
     logLevel: variables.LOG_LEVEL,
   }
 }

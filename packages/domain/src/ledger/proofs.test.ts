@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import { InvariantError } from '../quantities'
 import { utf8Bytes } from './bytes'
 import { growTree } from './fixtures/grown-tree'
-import { leafHash } from './merkle-tree'
+import { leafHash, nodeHash } from './merkle-tree'
 import { buildProof, describeConsistencyProof, describeInclusionProof, listNodeKeys, type ProofRecipe } from './proofs'
 import type { Sha256 } from './sha256'
 import {
@@ -229,6 +229,39 @@ describe('numbers that cannot be are refused, not thrown', () => {
       const equal = { oldSize: 3, newSize: 3, oldRoot: bytes, newRoot: bytes, proof: [] }
       expect(verifyConsistency(sha256, equal)).toBe(false)
     }
+  })
+})
+
+describe('a forger who may choose the root too gets no further', () => {
+  const leaf = (index: number): Uint8Array => tree.leafHashes[index]!
+  const root = (size: number): Uint8Array => tree.heads[size]!.root
+  const extra = root(5)
+
+  test('a path longer than the tree is high', () => {
+    const claim = { leafHash: leaf(1), index: 0, size: 1, root: root(2), proof: [leaf(0)] }
+    expect(verifyInclusion(sha256, claim)).toBe(false)
+  })
+  test('a path shorter than the tree is high', () => {
+    expect(verifyInclusion(sha256, { ...inclusionClaim(0, 4), size: 8 })).toBe(false)
+  })
+  test.each([-1, 0.5])('a leaf at index %d of a tree of one', (index) => {
+    expect(verifyInclusion(sha256, { leafHash: leaf(0), index, size: 1, root: root(1), proof: [] })).toBe(false)
+  })
+  test('a consistency path longer than the trees are high', () => {
+    const claim = consistencyClaim(3, 4)
+    const [oldRoot, newRoot] = [claim.oldRoot, claim.newRoot].map((hash) => nodeHash(sha256, extra, hash))
+    const forged = { ...claim, oldRoot: oldRoot!, newRoot: newRoot!, proof: [...claim.proof, extra] }
+    expect(verifyConsistency(sha256, forged)).toBe(false)
+  })
+  test('a consistency path shorter than the new tree is high', () => {
+    expect(verifyConsistency(sha256, { ...consistencyClaim(3, 4), newSize: 8 })).toBe(false)
+  })
+  test('an old tree longer than the new one', () => {
+    const claim = { oldSize: 3, oldRoot: leaf(0), newSize: 2, newRoot: root(2), proof: [leaf(0), leaf(1)] }
+    expect(verifyConsistency(sha256, claim)).toBe(false)
+  })
+  test('an old root of another length, where the path starts from it', () => {
+    expect(verifyConsistency(sha256, { ...consistencyClaim(4, 7), oldRoot: new Uint8Array(9) })).toBe(false)
   })
 })
 

@@ -77,7 +77,14 @@ function fillSchedule(w: Uint32Array, block: DataView, offset: number): void {
 /** FIPS 180-4, section 6.2.2, steps 2 to 4; the letters are the standard's. */
 function compress(state: Uint32Array, w: Uint32Array, block: DataView, offset: number): void {
   fillSchedule(w, block, offset)
-  let [a, b, c, d, e, f, g, h] = state as unknown as [number, number, number, number, number, number, number, number]
+  let a = state[0]!
+  let b = state[1]!
+  let c = state[2]!
+  let d = state[3]!
+  let e = state[4]!
+  let f = state[5]!
+  let g = state[6]!
+  let h = state[7]!
   for (let t = 0; t < 64; t++) {
     const sum1 = rotateRight(e, 6) ^ rotateRight(e, 11) ^ rotateRight(e, 25)
     const choice = (e & f) ^ (~e & g)

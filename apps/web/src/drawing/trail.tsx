@@ -1,0 +1,64 @@
+import { unreachable } from '@espalier/domain/quantities'
+import { arrivalOf, doublePath, filledHead, openHead, type Shaft, shaftPath } from './arrow'
+import { type MarkSizes, STROKES } from './mark-sizes'
+import { attribute, offset } from './paper-point'
+import { WAVE_AMPLITUDE, wavePath } from './wave'
+
+/** pass: solid; air: solid and bowed; run: dashed with an open head; carry: a wave; shot: two lines. */
+export type TrailKind = 'pass' | 'air' | 'run' | 'carry' | 'shot'
+
+type TrailProps = {
+  readonly kind: TrailKind
+  readonly shaft: Shaft
+  /** Past is thin and faint: not what is being read. */
+  readonly state: 'now' | 'past'
+  readonly sizes: MarkSizes
+}
+
+const SHOT_LINES_APART = 0.52
+
+/** The way of a ball or of a body. The ball has a filled head, a body an open one. */
+export function Trail({ kind, shaft, state, sizes }: TrailProps) {
+  const head = sizes.head * (state === 'past' ? STROKES.past.head : 1)
+  const stroke = attribute(STROKES[kind === 'run' ? 'run' : 'ball'][state])
+  const direction = arrivalOf(shaft)
+  return (
+    <g className={state === 'past' ? 'drawing-trail drawing-past' : 'drawing-trail'} data-trail={kind}>
+      <path
+        d={bodyPath(kind, shaft, state, head)}
+        strokeWidth={stroke}
+        strokeDasharray={kind === 'run' ? '0.95 0.6' : undefined}
+      />
+      {kind === 'run' ? (
+        <path d={openHead(shaft.tip, direction, head)} strokeWidth={stroke} strokeLinecap="round" />
+      ) : (
+        <path className="drawing-head" d={filledHead(shaft.tip, direction, head)} />
+      )}
+    </g>
+  )
+}
+
+function bodyPath(kind: TrailKind, shaft: Shaft, state: 'now' | 'past', head: number): string {
+  switch (kind) {
+    case 'pass':
+    case 'air':
+      return shaftPath(shaft, head * 0.6)
+    case 'run':
+      return shaftPath(shaft, 0)
+    case 'carry':
+      return wavePath(
+        shaft.start,
+        offset(shaft.tip, arrivalOf(shaft), -head * 0.6),
+        WAVE_AMPLITUDE * (state === 'past' ? STROKES.past.wave : 1),
+      )
+    case 'shot':
+      return doublePath(shaft, SHOT_LINES_APART, head * 0.7)
+    default:
+      return unreachable(kind)
+  }
+}
+
+/** The pale wash under what is being read. */
+export function Wash({ shaft }: { readonly shaft: Shaft }) {
+  return <path className="drawing-wash" d={shaftPath(shaft, 0)} />
+}

@@ -14,7 +14,7 @@ export function placerFor(document: PatternDocument, space: Space, choices?: For
   const starter = first === undefined ? undefined : actorOf(first.action)
   const ball = document.positions.find((each) => each.position === starter)?.spot
   return (spot) => {
-    const placed = placeSpots(space, format, [spot], ball, choices)[0]
+    const placed = placeSpots(space, format, [spot], ball)[0]
     assert(placed?.point, `the format ${document.formatId} has no ${spot.landmark}`)
     return placed.point
   }

@@ -36,9 +36,9 @@ export type ScriptSentence = {
   readonly fullText: string
 }
 
-const PIECE = /\[([^\]]*)\]|\{([a-z]+)\}|([^[{]+)/gu
+const PIECE = /\[([^\]]*)\]|<([^>]*)>|\{([a-z]+)\}|([^[<{]+)/gu
 
-/** Fills a template's {parts}; a [bracket] goes when a part in it is absent. */
+/** Fills a template's {parts}. What stands in <angles> or [brackets] goes when a part in it is absent; [brackets] are detail. */
 export function fillTemplate(template: string, slots: Slots): ScriptSentence {
   const parts = partsOf(template, slots, false)
   return {
@@ -50,13 +50,15 @@ export function fillTemplate(template: string, slots: Slots): ScriptSentence {
 
 function partsOf(template: string, slots: Slots, detail: boolean): readonly ScriptPart[] {
   const parts: ScriptPart[] = []
-  for (const [, bracket, name, words] of template.matchAll(PIECE)) {
+  for (const [, bracket, angle, name, words] of template.matchAll(PIECE)) {
     if (bracket !== undefined) {
       if (isComplete(bracket, slots)) parts.push(...partsOf(bracket, slots, true))
+    } else if (angle !== undefined) {
+      if (isComplete(angle, slots)) parts.push(...partsOf(angle, slots, detail))
     } else if (name !== undefined) {
       const kind = SCRIPT_PART_KINDS.find((each) => each === name)
       const slot = kind === undefined ? undefined : slots[kind]
-      if (kind !== undefined && slot && slot.text !== '') parts.push({ kind, ...slot, detail })
+      if (kind !== undefined && slot) parts.push({ kind, ...slot, detail })
     } else if (words !== undefined) {
       parts.push({ kind: 'words', text: words, pointer: null, detail })
     }

@@ -2,15 +2,15 @@ import type { Landmark } from '../pitch'
 import type { Answer, BallAction, Foot, Obstacle, RESTARTS, Run, SIGNS, Touches } from './document'
 
 /**
- * The sentences of a script in one language. In a template {name} stands for a part; what stands in [square brackets] is
- * detail that the short sentence leaves out, and a bracket whose part is absent goes with it.
+ * The sentences of a script in one language. In a template {name} stands for a part, <angles> hold what goes when its part
+ * is absent, and [square brackets] the same for detail that the short sentence leaves out.
  */
 export type ScriptWords = {
   readonly language: string
   readonly actions: Readonly<Record<BallAction['kind'], string>>
   readonly runs: Readonly<Record<Run['start'], string>>
   readonly into: Readonly<Record<'feet' | 'space', string>>
-  readonly height: Readonly<Record<'ground' | 'air', string>>
+  readonly air: string
   readonly touches: Readonly<Record<Touches, string>>
   readonly foot: Readonly<Record<Exclude<Foot, 'either'>, string>>
   readonly obstacle: Readonly<Record<Obstacle['kind'], string>>
@@ -83,12 +83,12 @@ const ENGLISH_LANDMARKS = {
 export const ENGLISH: ScriptWords = {
   language: 'en',
   actions: {
-    pass: '{actor} passes {height}to {receiver}, {into}[ at {place}], {touches}{foot}.',
-    'set-back': '{actor} sets it for {receiver}, {into}[ at {place}], one touch{foot}.',
-    carry: '{actor} carries it {obstacle}to {place}.',
-    'dribble-past': '{actor} dribbles past {obstacle}to {place}.',
-    throw: '{actor} throws to {receiver}, {into}[ at {place}].',
-    roll: '{actor} rolls it to {receiver}, {into}[ at {place}].',
+    pass: '{actor} passes< {height}> to {receiver}, {into}[, {place}], {touches}<, {foot}>.',
+    'set-back': '{actor} sets it for {receiver}, {into}[, {place}], one touch<, {foot}>.',
+    carry: '{actor} carries it< at {obstacle}> to {place}.',
+    'dribble-past': '{actor} dribbles past {obstacle} to {place}.',
+    throw: '{actor} throws to {receiver}, {into}[, {place}].',
+    roll: '{actor} rolls it to {receiver}, {into}[, {place}].',
     dummy: '{actor} lets it run to {receiver}.',
     shot: '{actor} shoots at {target}.',
   },
@@ -98,10 +98,10 @@ export const ENGLISH: ScriptWords = {
     'after-the-ball': '{runner} runs[ to {place}] once the ball is there.',
   },
   into: { feet: 'to feet', space: 'into space' },
-  height: { ground: '', air: 'in the air ' },
+  air: 'in the air',
   touches: { 1: 'one touch', 2: 'two touches' },
-  foot: { near: ', near foot', far: ', far foot' },
-  obstacle: { cone: 'the cone ', pole: 'the pole ', opponent: 'the opponent ' },
+  foot: { near: 'near foot', far: 'far foot' },
+  obstacle: { cone: 'the cone', pole: 'the pole', opponent: 'the opponent' },
   target: { goal: 'the goal', 'small-goal': 'the small goal', gate: 'the gate' },
   landmarks: ENGLISH_LANDMARKS,
   place: '{offset} of {landmark}',

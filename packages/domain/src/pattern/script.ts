@@ -121,7 +121,7 @@ function actionSlots(document: PatternDocument, action: BallAction, pointer: str
     case 'pass':
       return {
         ...shared,
-        height: { text: words.height[action.height], pointer: `${pointer}/height` },
+        height: action.height === 'air' ? { text: words.air, pointer: `${pointer}/height` } : null,
         touches: { text: words.touches[action.touches], pointer: `${pointer}/touches` },
         foot: footSlot(action.foot, pointer, words),
       }

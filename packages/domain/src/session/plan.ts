@@ -15,10 +15,10 @@ export type Area = {
   readonly widthMm: Millimetres
 }
 
-export const GROUP_ROLES = ['team', 'rondo', 'pattern'] as const
+export const GROUP_ROLES = ['team', 'plus', 'rondo', 'pattern'] as const
 export type Group = {
   readonly name: string
-  /** team: one side of a game; rondo: all children of one rondo or keep-ball; pattern: everybody in the pattern's line-ups. */
+  /** team: one side of a game; plus: plays with whoever has the ball; rondo: all children of one rondo; pattern: everybody in the line-ups. */
   readonly role: (typeof GROUP_ROLES)[number]
   /** Ids of the squad, or guests as guest:initials; each child of the evening stands in exactly one group of an activity. */
   readonly children: readonly string[]
@@ -43,6 +43,9 @@ export type PlannedActivity = {
   /** Who plays where in which block; a block's `off` are first the live opponents (`opponents` of them), then next in. */
   readonly lineups: LineupPlan | null
   readonly opponents: number
+  /** Attempts in each block of the line-ups, and how long one takes with the walk back; 0 without line-ups. */
+  readonly roundsABlock: number
+  readonly secondsARound: number
   /** Where a second adult is here: an area beside the pattern where those next in keep the ball, or null. */
   readonly besideArea: number | null
   readonly conditions: readonly string[]
@@ -93,7 +96,7 @@ export type SetOutStop = {
 
 export type WalkLeg = {
   readonly turn: 'straight' | 'left' | 'right' | 'back'
-  /** Whole paces of `paceMm`; 0 only where a landmark is less than half a pace away. */
+  /** Whole paces of `paceMm`, at least one. A stop without legs lies less than half a pace away. */
   readonly paces: number
   readonly lengthMm: Millimetres
   /** The landmark this leg ends at: the walk starts from zero there. */
@@ -120,6 +123,8 @@ export const PLAN_NOTE_CODES = [
   'no-model-session',
   'no-stage',
   'stage-chosen',
+  'one-side',
+  'opponents-short',
   'positions-lack-players',
   'goalkeeper-asked',
   'rounds-short',
@@ -133,6 +138,7 @@ export const PLAN_NOTE_CODES = [
   'adults-short',
   'equipment-instead',
   'equipment-short',
+  'bibs-short',
   'minutes-out-of-range',
   'sits-out',
   'set-out-check',

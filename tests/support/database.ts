@@ -82,7 +82,7 @@ async function copyTemplate(cluster: TestCluster, suffix: string): Promise<TestD
   const as = (role: keyof TestCluster['passwords']) => {
     const url = new URL(ownerUrl)
     url.username = role
-    url.password = cluster.passwords[role]
+    url.password = cluster.passwords[role] ?? ''
     return url.href
   }
   return {

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import type { RolePasswords } from './db/roles'
 
 // Each variable stands here once, with its meaning; nothing else in the API reads the environment.
 
@@ -37,6 +38,17 @@ const serverVariables = databaseVariables.extend({
   ESPALIER_TRUSTED_PROXIES: z.coerce.number().int().min(0).max(10).default(0),
   LOG_LEVEL: z.enum(['error', 'warn', 'info', 'debug', 'silent']).default('info'),
 })
+
+const migrationVariables = z.object({
+  /** The database as its owner, who may create roles; it is made where it does not exist. */
+  DATABASE_URL: databaseUrl,
+  ESPALIER_APP_PASSWORD: z.string().min(16),
+  ESPALIER_IDENTITY_PASSWORD: z.string().min(16),
+  /** Without one nobody can log in as the signer. */
+  ESPALIER_SIGNER_PASSWORD: z.string().min(16).optional(),
+})
+
+export type MigrationConfig = { readonly ownerUrl: string; readonly passwords: RolePasswords }
 
 export type DatabaseConfig = {
   readonly appUrl: string
@@ -77,6 +89,19 @@ export function readServerConfig(environment: Environment): ServerConfig {
     webOrigin: variables.ESPALIER_WEB_ORIGIN,
     trustedProxies: variables.ESPALIER_TRUSTED_PROXIES,
     logLevel: variables.LOG_LEVEL,
+  }
+}
+
+/** What the program needs that makes roles and tables; it alone knows the owner. */
+export function readMigrationConfig(environment: Environment): MigrationConfig {
+  const variables = parse(migrationVariables, environment)
+  return {
+    ownerUrl: variables.DATABASE_URL,
+    passwords: {
+      espalier_app: variables.ESPALIER_APP_PASSWORD,
+      espalier_identity: variables.ESPALIER_IDENTITY_PASSWORD,
+      espalier_signer: variables.ESPALIER_SIGNER_PASSWORD ?? null,
+    },
   }
 }
 

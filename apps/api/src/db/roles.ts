@@ -3,7 +3,8 @@ import type { ClientBase } from 'pg'
 /** Who logs in to the database: the API for clubs, the API for sign-in, and the signer. */
 export const RUNTIME_ROLES = ['espalier_app', 'espalier_identity', 'espalier_signer'] as const
 export type RuntimeRole = (typeof RUNTIME_ROLES)[number]
-export type RolePasswords = Readonly<Record<RuntimeRole, string>>
+/** null: the role exists, but nobody logs in with it yet. */
+export type RolePasswords = Readonly<Record<RuntimeRole, string | null>>
 
 /** Owns every table and passes the clubs' walls, because a back-fill that sees no rows would silently change none. */
 export const MIGRATION_ROLE = 'espalier_migrate'
@@ -25,9 +26,10 @@ export async function ensureRoles(owner: ClientBase, passwords: RolePasswords): 
   )
   for (const role of RUNTIME_ROLES) {
     await ensureRole(owner, role)
+    const password = passwords[role]
     await owner.query(
-      `alter role ${role} with login nosuperuser nocreatedb nocreaterole noinherit noreplication nobypassrls
-       password ${owner.escapeLiteral(passwords[role])}`,
+      `alter role ${role} with nosuperuser nocreatedb nocreaterole noinherit noreplication nobypassrls
+       ${password === null ? 'nologin password null' : `login password ${owner.escapeLiteral(password)}`}`,
     )
     for (const [setting, value] of ROLE_SETTINGS) {
       await owner.query(`alter role ${role} set ${setting} = ${owner.escapeLiteral(value)}`)

@@ -77,4 +77,14 @@ describe('notes on a space', () => {
     const note = checkSpace({ ...sevens, goals: [{ end: 'own', widthMm: millimetres(3000), movable: true }] })[0]
     expect(note?.sentence).toMatch(/anchor it.*local rules decide/)
   })
+
+  test('a goal wider than the space asks to measure again', () => {
+    const strip = { covers: 'plain', widthMm: millimetres(5000) } as const
+    expect(codesOf({ ...strip, goals: [{ end: 'own', widthMm: millimetres(5000), movable: false }] })).not.toContain(
+      'goal-wider-than-space',
+    )
+    expect(codesOf({ ...strip, goals: [{ end: 'own', widthMm: millimetres(5001), movable: false }] })).toContain(
+      'goal-wider-than-space',
+    )
+  })
 })

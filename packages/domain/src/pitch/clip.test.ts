@@ -1,6 +1,7 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { point, rectangle } from '../geometry'
-import { clipCircle, clipSegment } from './clip'
+import { containsPoint, point, rectangle } from '../geometry'
+import { clipCircle, clipSegment, pointOnCircle } from './clip'
 
 const area = rectangle(0, 10, -5, 5)
 
@@ -40,5 +41,42 @@ describe('lines cut at the edge of a space', () => {
     const sum = turns.reduce((total, turn) => total + turn.toDegrees - turn.fromDegrees, 0)
     // What is cut off on either side spans twice the angle whose cosine is 5/5.5.
     expect(sum).toBeCloseTo(360 - (4 * Math.acos(5 / 5.5) * 180) / Math.PI, 9)
+  })
+
+  test('an edge that the circle passes only by rounding cuts nothing, and does not break an arc in two', () => {
+    const radius = 5 + 1e-12
+    const whole = clipCircle(point(5, 0), radius, [rectangle(0, 10, -20, 20)])
+    expect(whole.map(({ fromDegrees, toDegrees }) => toDegrees - fromDegrees)).toEqual([360])
+    const cutOnTheLeft = clipCircle(point(5, 0), radius, [rectangle(0, 10, -2, 20)])
+    expect(cutOnTheLeft).toHaveLength(1)
+  })
+
+  test('exactly what is inside every rectangle is kept, as turns that start between 0 and 360 degrees', () => {
+    const halfMetres = (min: number, max: number) => fc.integer({ min, max }).map((value) => value / 2)
+    const areas = fc.array(
+      fc
+        .tuple(halfMetres(-20, 20), halfMetres(-20, 20), halfMetres(1, 40), halfMetres(1, 40))
+        .map(([near, left, length, width]) => rectangle(near, near + length, left, left + width)),
+      { minLength: 1, maxLength: 2 },
+    )
+    const centre = fc.tuple(halfMetres(-20, 20), halfMetres(-20, 20)).map(([x, y]) => point(x, y))
+    fc.assert(
+      fc.property(centre, halfMetres(1, 30), areas, (at, radius, any) => {
+        const turns = clipCircle(at, radius, any)
+        for (const { fromDegrees, toDegrees } of turns) {
+          expect(fromDegrees >= 0 && fromDegrees < 360 && toDegrees > fromDegrees).toBe(true)
+        }
+        // Angles that hit no cut of half-metre edges by accident.
+        for (let degrees = 0.123; degrees < 360; degrees += 4.567) {
+          const place = pointOnCircle(at, radius, degrees)
+          if (any.some((each) => containsPoint(each, place, 1e-6) !== containsPoint(each, place, -1e-6))) continue
+          const isDrawn = turns.some(
+            ({ fromDegrees, toDegrees }) =>
+              (degrees >= fromDegrees && degrees <= toDegrees) || degrees + 360 <= toDegrees,
+          )
+          expect(isDrawn).toBe(any.every((each) => containsPoint(each, place)))
+        }
+      }),
+    )
   })
 })

@@ -92,4 +92,10 @@ describe('what is drawn of a space', () => {
     const dot = pitchMarkings(sevens, { penaltyMarkYards7v7: 8 }).find((marking) => marking.kind === 'dot')
     expect(dot).toEqual({ kind: 'dot', marking: 'penalty-mark', finding: 'painted', at: point(7.315, 0) })
   })
+
+  test('no arc is drawn where the mark or the area is only flagged', () => {
+    const area: Space = { ...sevens, markings: { ...sevens.markings, 'penalty-area': 'flags' } }
+    const mark: Space = { ...sevens, markings: { ...sevens.markings, 'penalty-mark': 'flags' } }
+    expect([countOf(area)['penalty-arc'], countOf(mark)['penalty-arc']]).toEqual([undefined, undefined])
+  })
 })

@@ -1,9 +1,9 @@
-import { type Format, formatOf } from '../formats'
+import type { Format, FormatChoices } from '../formats'
 import { add, between, distance, nearestInside, type Point, point, subtract } from '../geometry'
 import { assert, habit, metres, metresOf, millimetres } from '../quantities'
 import { isInside, landmarkRight, landmarkUp } from './landmark'
 import { LANDMARK_PLACES, type LandmarkPlace } from './landmark-place'
-import { type Measures, spaceRectangle } from './measures'
+import { type Measures, measuresOf, spaceRectangle } from './measures'
 import { nominalSpace } from './nominal-space'
 import type { Space } from './space'
 import type { Spot } from './spot'
@@ -29,17 +29,17 @@ export type PlacedSpot =
 /**
  * Puts a pattern's spots on tonight's space. Spots near the ball keep their metres from it, far spots keep their
  * landmark. Nothing is shrunk to fit: what comes to lie outside says so, and the pattern is cut there at a gate.
- * `format` is the one the pattern was drawn for, with the club's choices, and `ball` where its ball starts.
+ * `format` is the one the pattern was drawn for, `ball` where its ball starts.
  */
 export function placeSpots(
   space: Space,
   format: Format,
   spots: readonly Spot[],
   ball: Spot = OWN_GOAL,
+  choices?: FormatChoices,
 ): readonly PlacedSpot[] {
-  const drawn: Measures = { space: nominalSpace(format.formatId), format }
-  const isSameFormat = space.formatId === format.formatId
-  const tonight: Measures = { space, format: isSameFormat ? format : formatOf(space.formatId) }
+  const drawn = measuresOf(nominalSpace(format.formatId), choices)
+  const tonight = measuresOf(space, choices)
   const start = drawnPoint(drawn, ball) === null ? OWN_GOAL : ball
   const ballDrawn = drawnPoint(drawn, start) ?? point(0, 0)
   const ballTonight = landmarkedPoint(tonight, start, ballDrawn)

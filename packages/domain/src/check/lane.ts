@@ -38,11 +38,14 @@ export function constantLaneMargin(ballSpeed: MetresPerSecond, length: Metres, o
  * minimum: the slope's first zero. The other candidate is the end of the lane, where a slow ball may be caught up with.
  */
 export function rollingLaneMargin(ball: RollingBall, length: Metres, opponent: LaneOpponent): LaneMargin {
+  // On the lane itself the slope jumps at the opponent; a nanometre off it the jump would only drown in rounding.
+  const off = Math.abs(opponent.off)
+  const beside = { ...opponent, off: metres(off < 1e-9 ? 0 : off) }
   const end = Math.min(length, stopDistance(ball))
-  const start = Math.min(end, Math.max(0, opponent.along, edgeOfReach(opponent) ?? 0))
-  const inner = firstZeroOfSlope(ball, opponent, start, end)
+  const start = Math.min(end, Math.max(0, beside.along, edgeOfReach(beside) ?? 0))
+  const inner = firstZeroOfSlope(ball, beside, start, end)
   const candidates = inner === null ? [end] : [inner, end]
-  const margins = candidates.map((at) => ({ margin: marginAt(ball, opponent, at), at: metres(at) }))
+  const margins = candidates.map((at) => ({ margin: marginAt(ball, beside, at), at: metres(at) }))
   return margins.reduce((least, each) => (each.margin < least.margin ? each : least))
 }
 

@@ -1,0 +1,37 @@
+import { arrivalOf, placeOnShaft, type Shaft } from './arrow'
+import { gapBetween, offset, type PaperPoint } from './paper-point'
+
+/** Where along a path a number may stand, the best first. */
+const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74] as const
+
+/** Room a label should have round its middle, in metres; more does not make it better. */
+const ENOUGH = 1.1
+
+/**
+ * A place beside a path for its number: the first that has room from what is drawn already, else the one with most room.
+ * `taken` are middles of rings and labels with how far they reach.
+ */
+export function labelPlace(
+  shaft: Shaft,
+  aside: number,
+  taken: readonly { readonly at: PaperPoint; readonly reach: number }[],
+): PaperPoint {
+  const direction = arrivalOf(shaft)
+  const candidates = SHARES.flatMap((share) =>
+    [aside, -aside].map((side) => offset(placeOnShaft(shaft, share), direction, 0, side)),
+  )
+  let best = candidates[0] ?? shaft.tip
+  let most = Number.NEGATIVE_INFINITY
+  for (const candidate of candidates) {
+    const room = Math.min(ENOUGH, ...taken.map(({ at, reach }) => gapBetween(at, candidate) - reach))
+    if (room <= most) continue
+    best = candidate
+    most = room
+  }
+  return best
+}
+
+/** Places along a path that a label of another path should keep clear of. */
+export function reachOfShaft(shaft: Shaft): readonly { readonly at: PaperPoint; readonly reach: number }[] {
+  return [0, 0.2, 0.4, 0.6, 0.8, 1].map((share) => ({ at: placeOnShaft(shaft, share), reach: 0.3 }))
+}

@@ -1,0 +1,172 @@
+import type { FormatChoices } from '@espalier/domain/formats'
+import type { Space } from '@espalier/domain/pitch'
+import type { EquipmentKind, SetOutStop } from '@espalier/domain/session'
+import { drawingMessage } from '../messages/drawing'
+import { linePath } from './arrow'
+import type { LegendItem } from './legend'
+import { MARK_SIZES, type MarkSizes, type Medium } from './mark-sizes'
+import { BagMark, BallMark, BibMark, ConeMark, PoleMark, SmallGoalMark } from './marks'
+import { attribute, directionTo, gapBetween, offset, type PaperPoint, toPaperMm } from './paper-point'
+import { PitchDrawing } from './pitch-drawing'
+import { walkPath } from './walk-ticks'
+
+type SetOutDrawingProps = {
+  readonly space: Space
+  readonly stops: readonly SetOutStop[]
+  readonly medium: Medium
+  /** The stop to put out next; what comes before is done. Left out on paper, where none is. */
+  readonly current?: number | undefined
+  readonly choices?: FormatChoices | undefined
+  /** The sentences of the walk, where the page does not list them itself. */
+  readonly words?: readonly string[] | undefined
+}
+
+type Walked = { readonly stop: SetOutStop; readonly at: PaperPoint; readonly legs: readonly Leg[] }
+type Leg = { readonly from: PaperPoint; readonly to: PaperPoint; readonly paces: number }
+
+/** A small goal drawn when its own width is not part of the set-out, in metres; for the eye only. */
+const GOAL_WIDTH = 2.4
+
+/** The walk that puts everything out: a line with one tick a pace, stops as square tags. */
+export function SetOutDrawing({ space, stops, medium, current, choices, words }: SetOutDrawingProps) {
+  const sizes = MARK_SIZES[medium]
+  const walked = walkedStops(stops)
+  const paces = walked.reduce((sum, { legs }) => sum + legs.reduce((total, leg) => total + leg.paces, 0), 0)
+  const here = walked.find(({ stop }) => stop.number === current)
+  return (
+    <PitchDrawing
+      space={space}
+      medium={medium}
+      choices={choices}
+      title={drawingMessage('setOutTitle', { paces })}
+      words={words}
+      legend={setOutLegend(stops)}
+    >
+      {here !== undefined && here.legs.length > 0 && <path className="drawing-walk-here" d={hereLine(here.legs)} />}
+      {walked.flatMap(({ stop, legs }) =>
+        legs.map((leg) => (
+          <path
+            key={`${stop.number} ${leg.to.x} ${leg.to.y}`}
+            className="drawing-walk"
+            d={walkPath(leg.from, leg.to, leg.paces)}
+          />
+        )),
+      )}
+      {walked.map(({ stop, at }) => (
+        <StopItem key={stop.number} stop={stop} at={at} sizes={sizes} />
+      ))}
+      <StopTags walked={walked} current={current} sizes={sizes} space={space} />
+    </PitchDrawing>
+  )
+}
+
+/** Legs as counted paces lead; between the last leg's end and the item lies less than half a pace. */
+export function walkedStops(stops: readonly SetOutStop[]): readonly Walked[] {
+  const [bag] = stops
+  let from = bag === undefined ? { x: 0, y: 0 } : toPaperMm(bag.upMm, bag.rightMm)
+  return stops.map((stop) => {
+    const legs = stop.legs.map(({ upMm, rightMm, paces }): Leg => {
+      const leg = { from, to: toPaperMm(upMm, rightMm), paces }
+      from = leg.to
+      return leg
+    })
+    return { stop, at: toPaperMm(stop.upMm, stop.rightMm), legs }
+  })
+}
+
+function hereLine(legs: readonly Leg[]): string {
+  return linePath([...legs.slice(0, 1).map((leg) => leg.from), ...legs.map((leg) => leg.to)])
+}
+
+type StopItemProps = { readonly stop: SetOutStop; readonly at: PaperPoint; readonly sizes: MarkSizes }
+
+function StopItem({ stop, at, sizes }: StopItemProps) {
+  switch (stop.instead ?? stop.item) {
+    case 'bag':
+      return <BagMark at={at} sizes={sizes} />
+    case 'cone':
+      return <ConeMark at={at} sizes={sizes} />
+    case 'pole':
+      return <PoleMark at={at} sizes={sizes} />
+    case 'small-goal':
+      return <SmallGoalMark at={at} width={GOAL_WIDTH} mouth={stop.mouth ?? 'down'} />
+    case 'bib':
+      return <BibMark at={at} sizes={sizes} />
+    case 'ball':
+      return <BallMark at={at} sizes={sizes} />
+  }
+}
+
+type StopTagsProps = Pick<SetOutDrawingProps, 'space' | 'current'> & {
+  readonly walked: readonly Walked[]
+  readonly sizes: MarkSizes
+}
+
+/** Square, so that no number is mistaken for a player: filled when done, accented here, outlined ahead. */
+function StopTags({ walked, current, sizes, space }: StopTagsProps) {
+  const middle = { x: 0, y: -space.lengthMm / 2000 }
+  const taken: PaperPoint[] = walked.map(({ at }) => at)
+  return walked.map(({ stop, at }) => {
+    if (stop.item === 'bag') return null
+    const centre = tagPlace(at, middle, taken, sizes.tag)
+    taken.push(centre)
+    const state =
+      current === undefined || stop.number > current
+        ? ''
+        : stop.number === current
+          ? ' drawing-tag-here'
+          : ' drawing-tag-done'
+    return (
+      <g key={stop.number} className={`drawing-tag${state}`}>
+        <rect
+          x={attribute(centre.x - sizes.tag / 2)}
+          y={attribute(centre.y - sizes.tag / 2)}
+          width={attribute(sizes.tag)}
+          height={attribute(sizes.tag)}
+          rx="0.2"
+        />
+        <text x={attribute(centre.x)} y={attribute(centre.y + sizes.tag * 0.23)} fontSize={attribute(sizes.tag * 0.65)}>
+          {stop.number}
+        </text>
+      </g>
+    )
+  })
+}
+
+const QUARTERS = [0, 1, -1, 2, 0.5, -0.5, 1.5, -1.5] as const
+
+/** Beside its item, towards the middle of the space if there is room, else where there is most. */
+function tagPlace(at: PaperPoint, middle: PaperPoint, taken: readonly PaperPoint[], tag: number): PaperPoint {
+  const towards = directionTo(at, middle)
+  const reach = tag * 1.15
+  let best = offset(at, towards, reach)
+  let most = Number.NEGATIVE_INFINITY
+  for (const quarter of QUARTERS) {
+    const angle = (quarter * Math.PI) / 2
+    const turned = {
+      x: towards.x * Math.cos(angle) - towards.y * Math.sin(angle),
+      y: towards.x * Math.sin(angle) + towards.y * Math.cos(angle),
+    }
+    const centre = offset(at, turned, reach)
+    const room = Math.min(tag * 1.1, ...taken.filter((other) => other !== at).map((other) => gapBetween(other, centre)))
+    if (room <= most) continue
+    best = centre
+    most = room
+  }
+  return best
+}
+
+const ITEM_LEGEND = {
+  bag: 'bag',
+  cone: 'cone',
+  pole: 'pole',
+  'small-goal': 'smallGoal',
+  ball: 'ball',
+  bib: 'bib',
+} as const satisfies Record<EquipmentKind | 'bag', LegendItem>
+
+function setOutLegend(stops: readonly SetOutStop[]): readonly LegendItem[] {
+  const items = new Set<LegendItem>(stops.map((stop) => ITEM_LEGEND[stop.instead ?? stop.item]))
+  if (stops.some((stop) => stop.legs.length > 0)) items.add('walk')
+  return [...items]
+}

@@ -131,7 +131,7 @@ test('a crop holds all that its step uses and stays on the pitch', () => {
 })
 
 test('the drawn walk passes every stop and has a tick for every pace', () => {
-  const walked = walkedStops(exampleStops, exampleHalf, undefined)
+  const walked = walkedStops(exampleStops)
   for (const { at, legs } of walked) {
     const end = legs.at(-1)?.to
     if (end !== undefined) expect(Math.hypot(end.x - at.x, end.y - at.y)).toBeLessThanOrEqual(0.4 * Math.SQRT2)

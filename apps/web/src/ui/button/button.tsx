@@ -5,8 +5,8 @@ export type ButtonKind = 'next' | 'plain' | 'quiet'
 
 const KINDS = {
   // At most one of these in a view: the press to make next.
-  next: 'min-h-target-next border-2 border-ink bg-act px-6 text-body text-on-act',
-  plain: 'min-h-target border-[1.5px] border-ink bg-sheet px-4 text-small text-ink',
+  next: 'min-h-target-next border-2 border-ink bg-act px-6 text-body text-on-act no-underline',
+  plain: 'min-h-target border-[1.5px] border-ink bg-sheet px-4 text-small text-ink no-underline',
   quiet: 'min-h-target px-1 text-small text-ink underline underline-offset-[0.2em]',
 } satisfies Record<ButtonKind, string>
 

@@ -41,3 +41,8 @@ test('SHA-256 agrees with Node on random bytes, also on a view into a longer buf
     }),
   )
 })
+
+test('SHA-256 of a view reads the view and not the start of its buffer', () => {
+  const view = Uint8Array.from({ length: 200 }, (_, place) => place).subarray(7)
+  expect(hexOf(sha256(view))).toBe(nodeSha256Hex(view))
+})

@@ -40,7 +40,7 @@ const serverVariables = databaseVariables.extend({
 })
 
 const migrationVariables = z.object({
-  /** The database as its owner, who may create roles; it is made where it does not exist. */
+  /** The database as its owner, who may create roles. */
   DATABASE_URL: databaseUrl,
   ESPALIER_APP_PASSWORD: z.string().min(16),
   ESPALIER_IDENTITY_PASSWORD: z.string().min(16),

@@ -103,6 +103,9 @@ export type WalkLeg = {
   readonly to: Landmark | null
   /** The line this leg follows. */
   readonly along: WalkLine | null
+  /** Where the walker stands after this leg, by the paces counted; the drawing joins these. */
+  readonly upMm: Millimetres
+  readonly rightMm: Millimetres
   /** Paces after which a bib is dropped, half-way along a long leg; null on a short one, or where bibs are short. */
   readonly bibAfterPaces: number | null
 }

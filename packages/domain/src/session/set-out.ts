@@ -60,7 +60,7 @@ export function replaySetOut(
   stops: readonly SetOutStop[],
   space: Space,
   paceMm: Millimetres,
-  choices?: FormatChoices,
+  choices: FormatChoices | undefined,
 ): readonly (readonly Place[])[] {
   const ground = walkGround(space, choices)
   const bag = stops[0]

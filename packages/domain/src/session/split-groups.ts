@@ -61,9 +61,10 @@ function teamsOf(children: readonly string[], area: number, outnumber: boolean):
   const plain = { area, bibs: false } as const
   if (outnumber) {
     const builders = Math.ceil((children.length + 1) / 2)
+    const press = children.slice(builders)
     return [
       { name: 'Build out', role: 'team', children: children.slice(0, builders), ...plain },
-      { name: 'Press', role: 'team', children: children.slice(builders), area, bibs: true },
+      ...(press.length > 0 ? [{ name: 'Press', role: 'team', children: press, area, bibs: true } as const] : []),
     ]
   }
   const half = Math.floor(children.length / 2)
@@ -74,12 +75,14 @@ function teamsOf(children: readonly string[], area: number, outnumber: boolean):
     { name: 'In bibs', role: 'team', children: second, area, bibs: true },
   ]
   const plus = children.slice(2 * half)
+  if (half === 0) return [{ name: 'Plus player', role: 'plus', children: plus, ...plain }]
   return plus.length === 0 ? teams : [...teams, { name: 'Plus player', role: 'plus', children: plus, ...plain }]
 }
 
 function gameDetail(sizes: readonly number[], outnumber: boolean): string {
   const words = sizes.map((size) => {
     const half = Math.floor(size / 2)
+    if (size === 1) return 'one child, with you'
     if (outnumber) return `${Math.ceil((size + 1) / 2)}v${size - Math.ceil((size + 1) / 2)}`
     return size % 2 === 0 ? `${half}v${half}` : `${half}v${half} and one plus player`
   })
@@ -101,7 +104,7 @@ export function rondoDefenders(children: number): number {
 }
 
 function rondoWord(size: number): string {
-  return `${size - rondoDefenders(size)}v${rondoDefenders(size)}`
+  return size < 3 ? 'passing, with you' : `${size - rondoDefenders(size)}v${rondoDefenders(size)}`
 }
 
 const COUNT_WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const

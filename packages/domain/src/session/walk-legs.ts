@@ -47,19 +47,16 @@ function walkAxes(
 ): Walked {
   let walker = start
   const legs: WalkLeg[] = []
+  const walk = (axis: Axis, toMm: number, landmark: SeenLandmark | null) => {
+    const walked = walkLeg(walker, axis, toMm, paceMm, ground, landmark)
+    legs.push(walked.leg)
+    walker = walked.walker
+  }
   axes.forEach((axis, index) => {
-    const isLast = index === axes.length - 1
-    const stop = landmarkOnWay(walker, axis, target, paceMm, ground, isLast)
-    if (stop) {
-      const leg = legAlong(walker, axis, along(axis, stop), paceMm, ground, stop.landmark)
-      legs.push(leg.leg)
-      walker = { upMm: stop.upMm, rightMm: stop.rightMm, heading: leg.heading, from: stop.landmark }
-    }
+    const landmark = landmarkOnWay(walker, axis, target, paceMm, ground, index === axes.length - 1)
+    if (landmark) walk(axis, along(axis, landmark), landmark)
     const toGo = along(axis, target) - along(axis, walker)
-    if (Math.round(Math.abs(toGo) / paceMm) === 0) return
-    const leg = legAlong(walker, axis, along(axis, target), paceMm, ground, null)
-    legs.push(leg.leg)
-    walker = { ...walker, ...moved(walker, axis, Math.sign(toGo) * leg.leg.paces * paceMm), heading: leg.heading }
+    if (Math.round(Math.abs(toGo) / paceMm) > 0) walk(axis, along(axis, target), null)
   })
   return { walker, legs }
 }
@@ -88,26 +85,29 @@ function landmarkOnWay(
   return best
 }
 
-function legAlong(
+function walkLeg(
   walker: Walker,
   axis: Axis,
   toMm: number,
   paceMm: Millimetres,
   ground: WalkGround,
-  to: WalkLeg['to'],
-): { readonly leg: WalkLeg; readonly heading: Heading } {
+  landmark: SeenLandmark | null,
+): { readonly leg: WalkLeg; readonly walker: Walker } {
   const way = toMm - along(axis, walker)
   const heading = headingOf(axis, way)
   const paces = Math.round(Math.abs(way) / paceMm)
+  const { upMm, rightMm } = landmark ?? moved(walker, axis, Math.sign(way) * paces * paceMm)
   const leg: WalkLeg = {
     turn: TURNS[(heading - walker.heading + 4) % 4] ?? 'straight',
     paces,
     lengthMm: millimetres(Math.abs(way)),
-    to,
+    to: landmark?.landmark ?? null,
     along: lineUnder(walker, axis, toMm, paceMm, ground),
+    upMm,
+    rightMm,
     bibAfterPaces: paces > LONG_LEG_PACES ? Math.floor(paces / 2) : null,
   }
-  return { leg, heading }
+  return { leg, walker: { upMm, rightMm, heading, from: landmark?.landmark ?? walker.from } }
 }
 
 /** The line a leg follows: within half a pace of it, and over its whole length. */
@@ -144,8 +144,8 @@ function moved(place: Place, axis: Axis, byMm: number): Place {
 }
 
 /**
- * Walks the legs of one stop again, as a coach would: turn, count paces, and where a leg ends at a landmark stand on it.
- * Gives every place where a leg ends; the drawing and the tests use it.
+ * Walks the legs of one stop again, as a coach would: turn, count paces, and where a leg ends at a landmark stand on it. Uses
+ * nothing of a leg but what the coach is told, so it proves that the words lead there.
  */
 export function replayLegs(
   start: Pick<Walker, 'upMm' | 'rightMm' | 'heading'>,

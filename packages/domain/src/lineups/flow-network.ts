@@ -13,6 +13,8 @@ export type FlowNetwork = {
   readonly flow: number[]
   readonly cost: number[]
   readonly slope: number[]
+  /** What the next unit over each arc costs; infinite when the arc is full (or, backwards, empty). */
+  readonly unitCost: number[]
   /** After `sendCheapest`: prices that prove the flow cheapest, since no residual arc has a negative reduced cost. */
   readonly price: number[]
 }
@@ -28,6 +30,7 @@ export function createNetwork(nodes: number): FlowNetwork {
     flow: [],
     cost: [],
     slope: [],
+    unitCost: [],
     price: new Array<number>(nodes).fill(0),
   }
 }
@@ -35,33 +38,22 @@ export function createNetwork(nodes: number): FlowNetwork {
 /** Costs must not be negative: then all prices may start at zero. */
 export function addArc(net: FlowNetwork, from: number, to: number, capacity: number, cost: number, slope = 0): Arc {
   const arc = net.target.length
-  for (const [start, end] of [
-    [from, to],
-    [to, from],
-  ] as const) {
-    net.nextArc.push(net.firstArc[start]!)
-    net.firstArc[start] = net.target.length
-    net.target.push(end)
-  }
+  net.nextArc.push(net.firstArc[from]!)
+  net.firstArc[from] = arc
+  net.nextArc.push(net.firstArc[to]!)
+  net.firstArc[to] = arc + 1
+  net.target.push(to, from)
   net.capacity.push(capacity, 0)
   net.flow.push(0, 0)
   net.cost.push(cost, 0)
   net.slope.push(slope, 0)
+  net.unitCost.push(capacity > 0 ? cost : Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY)
   return arc
 }
 
-/** What the next unit over a residual arc costs; null when it is full (or, backwards, empty). */
-export function nextUnitCost(net: FlowNetwork, arc: Arc): number | null {
-  const forward = arc & ~1
-  const flow = net.flow[forward]!
-  if (arc === forward) return flow < net.capacity[forward]! ? net.cost[forward]! + net.slope[forward]! * flow : null
-  return flow > 0 ? -(net.cost[forward]! + net.slope[forward]! * (flow - 1)) : null
-}
-
-/** Cost of the next unit over an arc, measured with the prices at its ends; null when there is none. */
-export function reducedCost(net: FlowNetwork, arc: Arc): number | null {
-  const cost = nextUnitCost(net, arc)
-  return cost === null ? null : cost + net.price[net.target[arc ^ 1]!]! - net.price[net.target[arc]!]!
+/** Cost of the next unit over an arc, measured with the prices at its ends; infinite when there is none. */
+export function reducedCost(net: FlowNetwork, arc: Arc): number {
+  return net.unitCost[arc]! + net.price[net.target[arc ^ 1]!]! - net.price[net.target[arc]!]!
 }
 
 /**
@@ -73,41 +65,65 @@ export function sendCheapest(net: FlowNetwork, source: number, sink: number): nu
   const visited = new Uint8Array(nodes)
   let sent = 0
   for (;;) {
-    const distance = shortestDistances(net, source)
+    const distance = shortestDistances(net, source, sink)
     const toSink = distance[sink]!
     if (toSink === Number.POSITIVE_INFINITY) return sent
     for (let node = 0; node < nodes; node++) net.price[node] = net.price[node]! + Math.min(distance[node]!, toSink)
     assert(net.price[sink]! <= Number.MAX_SAFE_INTEGER, 'costs of line-ups must stay exact integers')
     for (;;) {
+      // Dead ends stay marked between paths, which is quick but may hide a way: only a fresh search that finds none ends it.
       visited.fill(0)
-      const pushed = pushAlongFreeArcs(net, source, sink, Number.MAX_SAFE_INTEGER, visited)
-      if (pushed === 0) break
-      sent += pushed
+      let round = 0
+      for (;;) {
+        const pushed = pushAlongFreeArcs(net, source, sink, Number.MAX_SAFE_INTEGER, visited)
+        if (pushed === 0) break
+        round += pushed
+      }
+      if (round === 0) break
+      sent += round
     }
   }
 }
 
-/** Depth-first along arcs of reduced cost zero. */
+/** Depth-first along arcs of reduced cost zero; a path that reaches the sink leaves no marks. */
 function pushAlongFreeArcs(net: FlowNetwork, node: number, sink: number, limit: number, visited: Uint8Array): number {
   if (node === sink) return limit
   visited[node] = 1
+  const price = net.price[node]!
   for (let arc = net.firstArc[node]!; arc >= 0; arc = net.nextArc[arc]!) {
     const target = net.target[arc]!
-    if (visited[target] === 1 || reducedCost(net, arc) !== 0) continue
-    const forward = arc & ~1
-    const flow = net.flow[forward]!
-    const room = net.slope[forward]! > 0 ? 1 : arc === forward ? net.capacity[forward]! - flow : flow
-    const pushed = pushAlongFreeArcs(net, target, sink, Math.min(limit, room), visited)
+    if (visited[target] === 1 || net.unitCost[arc]! + price !== net.price[target]!) continue
+    const pushed = pushAlongFreeArcs(net, target, sink, Math.min(limit, roomOf(net, arc)), visited)
     if (pushed > 0) {
-      net.flow[forward] = flow + (arc === forward ? pushed : -pushed)
+      changeFlow(net, arc & ~1, (arc & 1) === 0 ? pushed : -pushed)
+      visited[node] = 0
       return pushed
     }
   }
   return 0
 }
 
-/** Dijkstra on reduced costs, which are never negative; a binary heap of (distance, node) with stale entries skipped. */
-function shortestDistances(net: FlowNetwork, source: number): Float64Array {
+/** How many units the arc takes at its present unit cost. */
+function roomOf(net: FlowNetwork, arc: Arc): number {
+  const forward = arc & ~1
+  if (net.slope[forward]! > 0) return 1
+  return arc === forward ? net.capacity[forward]! - net.flow[forward]! : net.flow[forward]!
+}
+
+function changeFlow(net: FlowNetwork, forward: Arc, by: number): void {
+  const flow = net.flow[forward]! + by
+  const cost = net.cost[forward]!
+  const slope = net.slope[forward]!
+  net.flow[forward] = flow
+  net.unitCost[forward] = flow < net.capacity[forward]! ? cost + slope * flow : Number.POSITIVE_INFINITY
+  net.unitCost[forward + 1] = flow > 0 ? -(cost + slope * (flow - 1)) : Number.POSITIVE_INFINITY
+}
+
+/**
+ * Dijkstra on reduced costs, which are never negative; a binary heap of (distance, node) with stale entries skipped. It ends at
+ * the sink: what lies farther keeps a distance that is no smaller than the sink's.
+ */
+function shortestDistances(net: FlowNetwork, source: number, sink: number): Float64Array {
   const distance = new Float64Array(net.firstArc.length).fill(Number.POSITIVE_INFINITY)
   const keys: number[] = [0]
   const heap: number[] = [source]
@@ -115,15 +131,16 @@ function shortestDistances(net: FlowNetwork, source: number): Float64Array {
   while (heap.length > 0) {
     const key = keys[0]!
     const node = heap[0]!
+    if (node === sink) break
     removeTop(keys, heap)
     if (key > distance[node]!) continue
+    const reached = key + net.price[node]!
     for (let arc = net.firstArc[node]!; arc >= 0; arc = net.nextArc[arc]!) {
-      const step = reducedCost(net, arc)
-      if (step === null) continue
       const target = net.target[arc]!
-      if (key + step < distance[target]!) {
-        distance[target] = key + step
-        insert(keys, heap, key + step, target)
+      const farther = reached + net.unitCost[arc]! - net.price[target]!
+      if (farther < distance[target]!) {
+        distance[target] = farther
+        insert(keys, heap, farther, target)
       }
     }
   }

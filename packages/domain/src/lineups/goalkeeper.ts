@@ -70,7 +70,7 @@ export function compareSums(a: Sums, b: Sums): number {
 }
 
 /** What the sum of squares could not fall below if every child could play everywhere: blocks go to whoever has had fewest. */
-function squaresAtLeast(instance: Instance, keeper: number | null): number {
+export function squaresAtLeast(instance: Instance, keeper: number | null): number {
   const blocks = instance.sides.length
   const counts = instance.pastBlocks.map((past, child) => (child === keeper ? past + blocks : past))
   const room = counts.map((_, child) => (child === keeper ? 0 : blocks))

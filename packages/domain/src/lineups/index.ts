@@ -1,9 +1,5 @@
-export {
-  type LineupEvening,
-  PLACES_CHANGED_MOST,
-  type ResolvedLineups,
-  resolveLineups,
-  type TurnoutChange,
-} from './resolve-lineups'
+export { type BestShare, bestShare } from './bounds'
+export { PLACES_CHANGED_MOST } from './next-block'
+export { type LineupEvening, type ResolvedLineups, resolveLineups, type TurnoutChange } from './resolve-lineups'
 export { solveLineups } from './solve-lineups'
 export type * from './types'

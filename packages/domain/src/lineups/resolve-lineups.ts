@@ -1,8 +1,7 @@
 import { assert, ok, type Result, refuse } from '../quantities'
-import { fairestCounts, type PlaceCosts, wholeSides } from './counts'
 import { type Diligence, fairestPlan } from './fairest-plan'
-import { compareSums, sumsOfFlow } from './goalkeeper'
-import { fieldPlayers, type Instance, instanceOf, OFF, type Round } from './instance'
+import { instanceOf } from './instance'
+import { chooseNextBlock, type NextBlock, PLACES_CHANGED_MOST } from './next-block'
 import { countBlocksByChild, countPlanChanges, planSums } from './plan-counts'
 import { findShortage } from './shortage'
 import { blockOf } from './solve-lineups'
@@ -34,9 +33,6 @@ export type ResolvedLineups = {
   readonly fairestOfAll: boolean
 }
 
-/** Habit: what children and coach take in between two blocks (common practice, no source). */
-export const PLACES_CHANGED_MOST = 2
-
 const AT_ONCE: Diligence = { deals: 1, refills: 6, proofSteps: 0 }
 
 /**
@@ -49,12 +45,17 @@ export function resolveLineups(evening: LineupEvening, change: TurnoutChange): R
   const played = evening.plan.blocks.slice(0, evening.playedBlocks)
   const upcoming = upcomingRequest(request, played, unavailable)
   if (upcoming.blocks.length === 0) {
-    const planned = { ...evening, request, unavailable }
-    return ok({ evening: planned, placesChanged: 0, moreNeeded: false, fairestOfAll: true })
+    return ok({
+      evening: { ...evening, request, unavailable },
+      placesChanged: 0,
+      moreNeeded: false,
+      fairestOfAll: true,
+    })
   }
   const shortage = findShortage(upcoming)
   if (shortage !== null) return refuse(shortage)
-  const next = nextBlock(upcoming, evening)
+  const planned = evening.plan.blocks[evening.playedBlocks]!
+  const next = chooseNextBlock(instanceOf(upcoming), request.goalkeeperPosition, planned, played.at(-1) ?? null)
   const rest = restOfPlan(upcoming, next)
   const blocks = [...played, ...rest]
   const sums = planSums(request, blocks)
@@ -114,67 +115,6 @@ function upcomingRequest(
   }
 }
 
-type NextBlock = {
-  readonly keeper: number | null
-  readonly round: Round
-  readonly placesChanged: number
-  readonly fairestOfAll: boolean
-}
-
-function nextBlock(upcoming: LineupRequest, evening: LineupEvening): NextBlock {
-  const instance = instanceOf(upcoming)
-  const planned = roundOfBlock(instance, evening.plan.blocks[evening.playedBlocks]!)
-  const running = evening.plan.blocks[evening.playedBlocks - 1]
-  const before = running === undefined ? null : roundOfBlock(instance, running)
-  const plannedKeeper = goalkeeperOf(upcoming, instance, evening.plan.blocks[evening.playedBlocks]!)
-  const nextRounds = (keepers: readonly (number | null)[], rank: PlaceCosts['rank']) =>
-    keepers.flatMap((keeper) => {
-      const found = nextRound(instance, keeper, planned, before, rank)
-      const keeperChanged = keeper === plannedKeeper ? 0 : 1
-      return found === null ? [] : [{ ...found, placesChanged: found.fieldPlacesChanged + keeperChanged }]
-    })
-  // The goalkeeper hands over only after leaving, or when a position has nobody else.
-  const canStay = plannedKeeper !== null && nextRounds([plannedKeeper], 'after-fairness').length > 0
-  const keepers = instance.keepers === null ? [null] : canStay ? [plannedKeeper] : instance.keepers
-  const candidates = (rank: PlaceCosts['rank']) => nextRounds(keepers, rank)
-  const fair = candidates('after-fairness').reduce((best, it) =>
-    (compareSums(it.sums, best.sums) || it.placesChanged - best.placesChanged) < 0 ? it : best,
-  )
-  if (fair.placesChanged <= PLACES_CHANGED_MOST) return { ...fair, fairestOfAll: true }
-  const calm = candidates('before-fairness').reduce((best, it) =>
-    (it.placesChanged - best.placesChanged || compareSums(it.sums, best.sums)) < 0 ? it : best,
-  )
-  return { ...calm, fairestOfAll: compareSums(calm.sums, fair.sums) === 0 }
-}
-
-/** One flow: the next block as a layer of its own, where a changed place has its price, and all later blocks behind it. */
-function nextRound(
-  instance: Instance,
-  keeper: number | null,
-  planned: Round,
-  before: Round | null,
-  rank: PlaceCosts['rank'],
-) {
-  const [side, ...later] = instance.sides
-  const positions = instance.fieldPositions.length
-  const start = { blocks: instance.pastBlocks, bySide: instance.pastBySide }
-  const cost = (child: number, position: number) => {
-    const stands = before?.[child] ?? OFF
-    const changesPosition = stands !== OFF && stands !== position ? 1 : 0
-    return (planned[child] === position ? 0 : positions + 1) + changesPosition
-  }
-  const layers = [{ side: side!, blocks: 1, cost }, ...wholeSides(later)]
-  const players = fieldPlayers(instance, keeper)
-  const fair = fairestCounts(instance, players, start, layers, { rank, spread: positions * (positions + 2) })
-  if (fair === null) return null
-  const round = instance.childIds.map(() => OFF)
-  for (const place of fair.flow.places) {
-    if (place.layer === 0 && fair.flow.net.flow[place.arc]! > 0) round[place.child] = place.position
-  }
-  const fieldPlacesChanged = players.filter((child) => round[child] !== OFF && round[child] !== planned[child]).length
-  return { keeper, round, fieldPlacesChanged, sums: sumsOfFlow(instance, keeper, fair.flow) }
-}
-
 /** The next block, and behind it the fairest rest. */
 function restOfPlan(upcoming: LineupRequest, next: NextBlock): readonly LineupBlock[] {
   const first = blockOf(upcoming, instanceOf(upcoming), next.keeper, next.round, 0)
@@ -183,16 +123,4 @@ function restOfPlan(upcoming: LineupRequest, next: NextBlock): readonly LineupBl
   const plan = fairestPlan(instance, [next.keeper], next.round, AT_ONCE)
   assert(plan !== null, 'the rest of a plan can be filled like its first block')
   return [first, ...plan.rounds.map((round, block) => blockOf(later, instance, next.keeper, round, block))]
-}
-
-function roundOfBlock(instance: Instance, block: LineupBlock): Round {
-  const positionOf = new Map(block.places.map((place) => [place.childId, place.position]))
-  return instance.childIds.map((childId) => instance.fieldPositions.indexOf(positionOf.get(childId) ?? ''))
-}
-
-/** The block's goalkeeper, if still available. */
-function goalkeeperOf(request: LineupRequest, instance: Instance, block: LineupBlock): number | null {
-  const place = block.places.find((it) => it.position === request.goalkeeperPosition)
-  const child = instance.childIds.indexOf(place?.childId ?? '')
-  return child < 0 ? null : child
 }

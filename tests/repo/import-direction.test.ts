@@ -66,11 +66,14 @@ describe('imports run domain ← contract ← api | web', () => {
   })
 })
 
+/** Fixtures, oracles and makers of random cases serve tests only, and may ask what the domain may not. */
+function isTestSupport(file: string): boolean {
+  return /\.(test|fixture)\.ts$|-arbitrary\.ts$|\/(fixtures|oracle)\//.test(file)
+}
+
 describe('the domain is pure', () => {
   const impure = /\bDate\b|\bIntl\b|localeCompare|Math\.random|\bprocess\.|\bfetch\(|\bsetTimeout\b|\bcrypto\b/
-  const sources = sourcesOf('packages/domain').filter(
-    (file) => !/\.(test|fixture|oracle)\.ts$/.test(file) && !file.includes('/fixtures/'),
-  )
+  const sources = sourcesOf('packages/domain').filter((file) => !isTestSupport(file))
 
   test('it has no clock, randomness, locale, network or process', () => {
     const found = sources.flatMap((file) =>

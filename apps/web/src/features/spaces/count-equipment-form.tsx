@@ -17,7 +17,6 @@ type CountEquipmentFormProps = { readonly clubId: string; readonly teams: readon
 export function CountEquipmentForm({ clubId, teams }: CountEquipmentFormProps) {
   return (
     <CommandForm
-      method="PUT"
       path={pathTo(paths.equipment, { clubId })}
       press={spacesMessage('countPress')}
       pressing={spacesMessage('saving')}

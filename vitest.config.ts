@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'domain', include: ['packages/**/src/**/*.test.ts'] } },
+      { test: { name: 'domain', include: ['packages/**/src/**/*.test.ts', 'prisma/demo/**/*.test.ts'] } },
       { test: { name: 'web', include: ['apps/web/src/**/*.test.{ts,tsx}'] } },
       {
         test: {

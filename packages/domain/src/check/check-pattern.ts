@@ -4,11 +4,11 @@ import type { Space } from '../pitch'
 import type { CheckContext, Rule } from './context'
 import { type CheckLimits, DEFAULT_LIMITS } from './limits'
 import { type CheckNote, NOTE_CODES, type NoteCode } from './note'
-import { placerFor } from './places'
+import { settingOf } from './play-step'
 import { type AgeProfile, profileFor } from './profiles'
 import { RULES } from './rules'
 import type { Surface } from './surfaces'
-import { type Timeline, timelineOf } from './timeline'
+import { playThrough, type Timeline } from './timeline'
 
 /** Stored with every published version: notes of another version may differ from today's. */
 export const CHECK_VERSION = '1'
@@ -47,7 +47,8 @@ function contextOf(document: PatternDocument, space: Space, options: CheckOption
   const { choices } = options
   const profile = options.profile ?? profileFor(document.ageGroup)
   const surface = options.surface ?? 'normal'
-  const retime = (changed: PatternDocument) => timelineOf(changed, space, profile, surface, choices)
+  const setting = settingOf(document, space, profile, surface, choices)
+  const retime = (changed: PatternDocument) => playThrough(changed, setting)
   return {
     document,
     space,
@@ -56,7 +57,7 @@ function contextOf(document: PatternDocument, space: Space, options: CheckOption
     format: formatOf(document.formatId, choices),
     limits: { ...DEFAULT_LIMITS, ...options.limits },
     timeline: retime(document),
-    place: placerFor(document, space, choices),
+    place: setting.place,
     retime,
   }
 }

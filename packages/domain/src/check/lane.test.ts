@@ -45,7 +45,7 @@ function smallestOnGrid(length: number, opponent: LaneOpponent, ballTime: (at: n
   return least
 }
 
-describe('the smallest margin', () => {
+describe('the smallest margin', { timeout: 60_000 }, () => {
   test('of a steady ball is never above, and hardly below, the smallest found place by place', () => {
     fc.assert(
       fc.property(number(3, 16), lengthArbitrary, opponentArbitrary, (speed, length, opponent) => {

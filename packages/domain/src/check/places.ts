@@ -13,9 +13,14 @@ export function placerFor(document: PatternDocument, space: Space, choices?: For
   const first = document.steps[0]
   const starter = first === undefined ? undefined : actorOf(first.action)
   const ball = document.positions.find((each) => each.position === starter)?.spot
+  // A spot is asked for by many rules; it is worked out once.
+  const known = new Map<Spot, Point>()
   return (spot) => {
+    const before = known.get(spot)
+    if (before !== undefined) return before
     const placed = placeSpots(space, format, [spot], ball)[0]
     assert(placed?.point, `the format ${document.formatId} has no ${spot.landmark}`)
+    known.set(spot, placed.point)
     return placed.point
   }
 }

@@ -65,7 +65,10 @@ export function playStep(state: State, step: Step, next: Step | undefined, setti
   const ball = playBall(action, from, goal, { previous, onward: onwardPoint(next, running, setting) }, setting)
   const to = ball.shortBy > 0 ? between(from, goal, 1 - ball.shortBy / distance(from, goal)) : goal
   const ballArrivesAt = seconds(startsAt + ball.duration)
-  const met = receiver === null ? running : meetBall(running, receiver, to, startsAt, ball, setting)
+  // Whoever is to meet the ball in space but waits for it to arrive sets off only then.
+  const waiting = runs.filter((run) => isWaitedFor(run, action, receiver))
+  const leaving = startRuns(running, waiting, actor, setting, () => ballArrivesAt)
+  const met = receiver === null ? running : meetBall(leaving, receiver, to, startsAt, ball, setting)
   const receiverArrivesAt = receiver === null ? null : settledAt(trackOf(met, receiver))
   const timed: TimedStep = {
     stepId: step.stepId,
@@ -81,8 +84,13 @@ export function playStep(state: State, step: Step, next: Step | undefined, setti
     receivedAt: seconds(Math.max(ballArrivesAt, receiverArrivesAt ?? 0)),
     shortBy: ball.shortBy,
   }
-  const tracks = startRuns(met, runs, actor, setting, (run) => (run.start === 'after-the-ball' ? ballArrivesAt : null))
+  const after = runs.filter((run) => run.start === 'after-the-ball' && !waiting.includes(run))
+  const tracks = startRuns(met, after, actor, setting, () => ballArrivesAt)
   return { steps: [...state.steps, timed], tracks }
+}
+
+function isWaitedFor(run: Run, action: BallAction, receiver: Position | null): boolean {
+  return run.start === 'after-the-ball' && run.position === receiver && 'into' in action && action.into.kind === 'space'
 }
 
 /** When the player on the ball can play it: after receiving, turning and looking, or at once. */

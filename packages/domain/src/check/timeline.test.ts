@@ -127,7 +127,7 @@ describe('a run starts', () => {
   })
 })
 
-describe('any pattern in time', () => {
+describe('any pattern in time', { timeout: 60_000 }, () => {
   test('is finite, in order, and on the ball where a step begins and ends', () => {
     fc.assert(
       fc.property(patternArbitrary, (document) => {

@@ -4,7 +4,7 @@ import type { PatternDocument, Position } from '../pattern'
 import type { Space } from '../pitch'
 import { assert, type Seconds, seconds } from '../quantities'
 import { shareTravelled } from './ball-played'
-import { playStep, type State, settingOf } from './play-step'
+import { playStep, type Setting, type State, settingOf } from './play-step'
 import type { AgeProfile } from './profiles'
 import type { Surface } from './surfaces'
 import type { TimedStep } from './timed-step'
@@ -25,7 +25,11 @@ export function timelineOf(
   surface: Surface,
   choices?: FormatChoices,
 ): Timeline {
-  const setting = settingOf(document, space, profile, surface, choices)
+  return playThrough(document, settingOf(document, space, profile, surface, choices))
+}
+
+/** The same in a setting made before: a changed document is played again without measuring the space anew. */
+export function playThrough(document: PatternDocument, setting: Setting): Timeline {
   const tracks = document.positions.map(
     ({ position, spot }): Track => ({ position, start: setting.place(spot), legs: [] }),
   )

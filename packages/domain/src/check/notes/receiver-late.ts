@@ -1,12 +1,12 @@
-import { between, type Point } from '../../geometry'
-import type { PatternDocument, Run, Step } from '../../pattern'
-import { placeOf, RUN_STARTS } from '../../pattern'
-import { nearestSpot, type Spot } from '../../pitch'
-import { type Milliseconds, millisecondsOf, seconds } from '../../quantities'
+import { between } from '../../geometry'
+import { placeOf, RUN_STARTS, type Run } from '../../pattern'
+import { nearestSpot } from '../../pitch'
+import { type Milliseconds, millisecondsOf, seconds, unreachable } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
+import { applyRemedy } from '../remedy'
 import type { TimedStep } from '../timed-step'
-import { playerAt, type Timeline } from '../timeline'
+import { playerAt } from '../timeline'
 import { saySeconds } from '../wording'
 
 /** The receiver reaches the ball's meeting place after the ball. Silent within the limit. */
@@ -15,7 +15,8 @@ export function receiverLateNotes(context: CheckContext): readonly CheckNote[] {
   return context.timeline.steps.flatMap((step, index): CheckNote[] => {
     const late = lateMs(step)
     if (late <= millisecondsOf(limit.value) || step.receiver === null) return []
-    const run = context.document.steps[index]?.runs.find((each) => each.position === step.receiver)
+    const run = context.document.steps[index]?.runs.find((each) => each.position === step.receiver) ?? null
+    const lateStep: LateStep = { step, index, position: step.receiver, run }
     return [
       {
         code: 'receiver-late',
@@ -26,97 +27,70 @@ export function receiverLateNotes(context: CheckContext): readonly CheckNote[] {
         limit: limit.value,
         unit: 's',
         sourceKind: 'computed',
-        source: `the timeline of this pattern with ${context.profile.profileId} players; limit: ${limit.source}`,
-        sentence: `${step.receiver} arrives ${saySeconds(seconds(late / 1000))} late.${run === undefined ? '' : runSentence(run, step)}`,
-        remedy: earlierStart(context, index) ?? nearerSpot(context, index),
+        source: `timeline of this pattern with ${context.profile.profileId} players; the limit: ${limit.source}`,
+        sentence: `${step.receiver} arrives ${saySeconds(seconds(late / 1000))} late.${run === null ? '' : runSentence(run, step)}`,
+        remedy: latestStart(context, lateStep) ?? nearestMeeting(context, lateStep),
       },
     ]
   })
+}
+
+type LateStep = {
+  readonly step: TimedStep
+  readonly index: number
+  readonly position: string
+  /** The receiver's run in this step, if they make one. */
+  readonly run: Run | null
 }
 
 function lateMs(step: TimedStep): Milliseconds {
   return millisecondsOf(seconds(Math.max(0, (step.receiverArrivesAt ?? 0) - step.ballArrivesAt)))
 }
 
-function isMended(timeline: Timeline, index: number, context: CheckContext): boolean {
-  const step = timeline.steps[index]
+/** Plays the document with the remedy and looks at the same step again. */
+function mends(context: CheckContext, index: number, remedy: Remedy): boolean {
+  const step = context.retime(applyRemedy(context.document, remedy)).steps[index]
   return step !== undefined && lateMs(step) <= millisecondsOf(context.limits.lateSeconds.value)
 }
 
-/** The latest start that is still early enough. */
-function earlierStart(context: CheckContext, index: number): Remedy | null {
-  const step = context.document.steps[index]
-  const timed = context.timeline.steps[index]
-  if (step === undefined || timed?.receiver === null || timed?.receiver === undefined) return null
-  const position = timed.receiver
-  const run = step.runs.find((each) => each.position === position)
-  if (run === undefined) return null
+/** The latest start of the run that is still early enough. */
+function latestStart(context: CheckContext, { step, index, position, run }: LateStep): Remedy | null {
+  if (run === null) return null
   const earlier = RUN_STARTS.slice(0, RUN_STARTS.indexOf(run.start)).reverse()
-  for (const start of earlier) {
-    const runs = step.runs.map((each) => (each === run ? { ...each, start } : each))
-    if (isMended(context.retime(replaceStep(context.document, index, { ...step, runs })), index, context)) {
-      return {
-        kind: 'start-run',
-        stepId: step.stepId,
-        position,
-        start,
-        sentence: startSentence(position, start, timed),
-      }
-    }
-  }
-  return null
+  const remedies = earlier.map((start): Remedy => {
+    const sentence = startSentence(position, start, step)
+    return { kind: 'start-run', stepId: step.stepId, position, start, sentence }
+  })
+  return remedies.find((remedy) => mends(context, index, remedy)) ?? null
 }
 
 /** Halvings of the way between where the receiver is and where the ball is met: to a hundredth of it. */
 const HALVINGS = 7
 
-/** The meeting place nearest to the one drawn, on the receiver's own way to it, that they reach in time. */
-function nearerSpot(context: CheckContext, index: number): Remedy | null {
-  const step = context.document.steps[index]
-  const timed = context.timeline.steps[index]
-  if (step === undefined || timed?.receiver === null || timed?.receiver === undefined) return null
-  const position = timed.receiver
-  const here = playerAt(context.timeline, position, timed.startsAt)
-  const tried = (share: number) => withMeetingAt(context, step, position, between(here, timed.to, share))
-  const mends = (share: number) => {
-    const changed = tried(share)
-    return (
-      changed !== null && isMended(context.retime(replaceStep(context.document, index, changed.step)), index, context)
-    )
-  }
-  if (!mends(0)) return null
+/**
+ * The meeting place nearest to the one drawn, on the receiver's way to it, that they reach in time. Only where the step
+ * itself names the place: a ball into space, or the end of a run of the same step.
+ */
+function nearestMeeting(context: CheckContext, { step, index, position, run }: LateStep): Remedy | null {
+  const action = context.document.steps[index]?.action
+  if (action === undefined || (run === null && placeOf(action) === null)) return null
+  const here = playerAt(context.timeline, position, step.startsAt)
+  const meetAt = (share: number): Remedy => ({
+    kind: 'meet-at',
+    stepId: step.stepId,
+    position,
+    spot: nearestSpot(context.space, between(here, step.to, share)),
+    sentence: `Meet ${position} nearer to where they come from.`,
+  })
+  if (!mends(context, index, meetAt(0))) return null
   let good = 0
-  let bad = 1
+  let late = 1
   for (let halving = 0; halving < HALVINGS; halving += 1) {
-    const middle = (good + bad) / 2
-    if (mends(middle)) good = middle
-    else bad = middle
+    const middle = (good + late) / 2
+    if (mends(context, index, meetAt(middle))) good = middle
+    else late = middle
   }
-  const changed = tried(good)
-  if (changed === null) return null
-  const sentence = `Meet ${position} nearer to where the run begins.`
-  return { kind: 'meet-at', stepId: step.stepId, position, spot: changed.spot, sentence }
-}
-
-/** The step with its ball met somewhere else; null for a ball to the feet of someone who makes no run. */
-function withMeetingAt(
-  context: CheckContext,
-  step: Step,
-  position: string,
-  place: Point,
-): { readonly step: Step; readonly spot: Spot } | null {
-  const spot = nearestSpot(context.space, place)
-  const runs = step.runs.map((run) => (run.position === position ? { ...run, to: spot } : run))
-  const { action } = step
-  if (placeOf(action) === null) {
-    return step.runs.some((run) => run.position === position) ? { step: { ...step, runs }, spot } : null
-  }
-  if (!('into' in action)) return null
-  return { step: { ...step, runs, action: { ...action, into: { kind: 'space', spot } } }, spot }
-}
-
-function replaceStep(document: PatternDocument, index: number, step: Step): PatternDocument {
-  return { ...document, steps: document.steps.map((each, at) => (at === index ? step : each)) }
+  return meetAt(good)
 }
 
 function runSentence(run: Run, step: TimedStep): string {
@@ -126,7 +100,9 @@ function runSentence(run: Run, step: TimedStep): string {
     case 'with-the-ball':
       return ` The run starts as ${step.actor} plays.`
     case 'after-the-ball':
-      return ' The run starts when the ball arrives.'
+      return ' The run starts when the ball is there.'
+    default:
+      return unreachable(run.start)
   }
 }
 

@@ -1,0 +1,28 @@
+import type { PatternDocument, Step } from '../pattern'
+import { placeOf } from '../pattern'
+import { unreachable } from '../quantities'
+import type { Remedy } from './note'
+
+/** The document with a remedy applied: what a page does when its button is pressed, and what the check tried before. */
+export function applyRemedy(document: PatternDocument, remedy: Remedy): PatternDocument {
+  const steps = document.steps.map((step) => (step.stepId === remedy.stepId ? mendStep(step, remedy) : step))
+  return { ...document, steps }
+}
+
+function mendStep(step: Step, remedy: Remedy): Step {
+  switch (remedy.kind) {
+    case 'start-run':
+      return {
+        ...step,
+        runs: step.runs.map((run) => (run.position === remedy.position ? { ...run, start: remedy.start } : run)),
+      }
+    case 'meet-at': {
+      const runs = step.runs.map((run) => (run.position === remedy.position ? { ...run, to: remedy.spot } : run))
+      const { action } = step
+      if (!('into' in action) || placeOf(action) === null) return { ...step, runs }
+      return { ...step, runs, action: { ...action, into: { kind: 'space', spot: remedy.spot } } }
+    }
+    default:
+      return unreachable(remedy)
+  }
+}

@@ -9,7 +9,7 @@ import { LEGEND_ITEMS, type LegendItem } from './legend'
 import { examplePattern } from './pattern.fixture'
 import { PatternDrawing, patternInWords, patternLegend, stepCrop } from './pattern-drawing'
 import { patternScene } from './pattern-scene'
-import { exampleStops } from './set-out.fixture'
+import { exampleHalf, exampleStops } from './set-out.fixture'
 import { walkedStops } from './set-out-drawing'
 
 const pitch = nominalSpace('us-7v7')
@@ -152,4 +152,25 @@ test('each area says its own measures, in the drawing and in words', () => {
   expect(html).toContain('1: 9.5 × 9 m')
   expect(html).toContain('9.5 m wide and 9 m long')
   expect(html).toContain('2: 12 × 14 m')
+})
+
+test('on a space that ends before the pattern does, the ball goes out through a gate and nothing is drawn beyond', () => {
+  const scene = patternScene(examplePattern, exampleHalf)
+  expect(scene.cut?.stepIndex).toBe(3)
+  expect(scene.cut?.at.y).toBeCloseTo(-27.43, 6)
+  expect(scene.steps.slice(4).every((step) => step.ball === null && step.runs.length === 0)).toBe(true)
+  const shown = [
+    ...scene.places.flatMap((places) => [...places.values()]),
+    ...scene.steps.flatMap((step) => [
+      step.ball?.from,
+      step.ball?.to,
+      ...step.runs.flatMap((run) => [run.from, run.to]),
+    ]),
+  ]
+  for (const place of shown) if (place !== undefined) expect(-place.y).toBeLessThanOrEqual(27.43 + 1e-6)
+  expect(patternInWords(examplePattern, scene).at(-1)).toContain('step 4 goes out through a gate')
+})
+
+test('on the pitch it was drawn for a pattern is not cut', () => {
+  expect(patternScene(examplePattern, pitch).cut).toBeNull()
 })

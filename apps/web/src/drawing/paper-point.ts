@@ -1,4 +1,4 @@
-import type { Point } from '@espalier/domain/geometry'
+import { type Point, point } from '@espalier/domain/geometry'
 
 /** A place on the drawing, in metres: `x` to the right, `y` down, so that the team attacks up the page. */
 export type PaperPoint = { readonly x: number; readonly y: number }
@@ -6,6 +6,11 @@ export type PaperPoint = { readonly x: number; readonly y: number }
 /** From the pitch frame (up the pitch, right as the team attacks) to the page. */
 export function toPaper(place: Point): PaperPoint {
   return { x: place.y, y: place.x === 0 ? 0 : -place.x }
+}
+
+/** Back from the page to the pitch frame. */
+export function toPitch(place: PaperPoint): Point {
+  return point(-place.y, place.x)
 }
 
 /** From stored millimetres to the page. */

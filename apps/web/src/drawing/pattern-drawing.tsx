@@ -47,7 +47,7 @@ export function PatternDrawing(props: PatternDrawingProps) {
           ? script.map((each) => `${each.number}. ${each.text}`).join(' ')
           : `${now.number}. ${now.fullText}`
       }
-      words={props.inWords === false ? undefined : patternInWords(document)}
+      words={props.inWords === false ? undefined : patternInWords(document, scene)}
       legend={props.legend === false ? [] : patternLegend(scene, reading, medium)}
     >
       <PatternLayers
@@ -62,13 +62,15 @@ export function PatternDrawing(props: PatternDrawingProps) {
 }
 
 /** Everything the drawing shows, as sentences: who starts where, what stands in the way, then the script. */
-export function patternInWords(document: PatternDocument): readonly string[] {
+export function patternInWords(document: PatternDocument, scene?: PatternScene): readonly string[] {
+  const cut = scene?.cut ?? null
   return [
     ...document.positions.map(({ position, spot }) => drawingMessage('standsAt', { position, place: sayPlace(spot) })),
     ...document.obstacles.map(({ kind, spot }) =>
       drawingMessage('obstacleAt', { kind: drawingMessage(kind), place: sayPlace(spot) }),
     ),
     ...scriptSentences(document).map((step) => `${step.number}. ${step.fullText}`),
+    ...(cut === null ? [] : [drawingMessage('cutAt', { number: cut.stepIndex + 1 })]),
   ]
 }
 
@@ -82,6 +84,7 @@ export function patternLegend(scene: PatternScene, reading: number | null, mediu
     if (step.ball !== null) items.add('ball').add(step.ball.kind)
     if (step.runs.length > 0) items.add('run')
   }
+  if (scene.cut !== null) items.add('gate')
   for (const obstacle of scene.obstacles) items.add(obstacle.kind)
   for (const target of scene.targets) {
     if (target.kind === 'small-goal') items.add('smallGoal')

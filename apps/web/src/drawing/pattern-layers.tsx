@@ -1,7 +1,7 @@
 import type { Position } from '@espalier/domain/pattern'
 import { unreachable } from '@espalier/domain/quantities'
 import type { ReactNode } from 'react'
-import { labelPlace, reachOfShaft } from './label-place'
+import { labelPlace, placeAround, reachOfShaft } from './label-place'
 import type { MarkSizes } from './mark-sizes'
 import { BallMark, ConeMark, GateMark, OpponentMark, OwnMark, PoleMark, SmallGoalMark } from './marks'
 import { attribute, directionTo, offset, type PaperPoint } from './paper-point'
@@ -45,7 +45,7 @@ export function PatternLayers({ scene, reading, sizes, letters = [], names = {} 
       ))}
       {ball !== null && <BallMark at={ballAtFeet(ball.from, ball.to, sizes)} sizes={sizes} />}
       <StepNumbers shafts={shafts} rings={rings} reading={reading} sizes={sizes} />
-      <Letters scene={scene} letters={letters} sizes={sizes} />
+      <Letters shafts={shafts} rings={rings} letters={letters} sizes={sizes} />
       <Names rings={rings} names={names} sizes={sizes} />
     </>
   )
@@ -73,9 +73,13 @@ function Surroundings({ scene, sizes }: { readonly scene: PatternScene; readonly
       {scene.targets.map((target) => (
         <TargetMark key={target.id} target={target} sizes={sizes} />
       ))}
+      {scene.cut !== null && <GateMark at={scene.cut.at} width={GATE_WIDTH} sizes={sizes} />}
     </>
   )
 }
+
+/** The gate a cut pattern ends at, in metres: as wide as the club's usual target for reach. Common practice, no source. */
+const GATE_WIDTH = 3
 
 type ObstacleMarkProps = { readonly obstacle: PatternScene['obstacles'][number]; readonly sizes: MarkSizes }
 
@@ -150,22 +154,31 @@ function StepNumbers({ shafts, rings, reading, sizes }: StepNumbersProps) {
   })
 }
 
-function Letters({
-  scene,
-  letters,
-  sizes,
-}: Pick<PatternLayersProps, 'scene' | 'sizes'> & { readonly letters: readonly PatternLetter[] }) {
+type LettersProps = {
+  readonly shafts: readonly StepShafts[]
+  readonly rings: readonly Ring[]
+  readonly letters: readonly PatternLetter[]
+  readonly sizes: MarkSizes
+}
+
+/** Beside the place where its step's ball ends, on the side with most room. */
+function Letters({ shafts, rings, letters, sizes }: LettersProps) {
+  const size = sizes.number * 1.2
+  const taken = [
+    ...rings.map(({ at }) => ({ at, reach: sizes.ringRadius })),
+    ...shafts.flatMap((each) => [...(each.ball === null ? [] : [each.ball.shaft]), ...each.runs]).flatMap(reachOfShaft),
+  ]
   return letters.map(({ letter, stepId }) => {
-    const ball = scene.steps.find((step) => step.stepId === stepId)?.ball
+    const ball = shafts.find(({ step }) => step.stepId === stepId)?.step.ball
     if (ball === undefined || ball === null) return null
-    const at = offset(ball.to, { x: 0, y: -1 }, sizes.ringRadius + sizes.label * 0.5, -sizes.ringRadius * 0.9)
+    const at = placeAround(ball.to, sizes.ringRadius + size * 0.5, taken)
     return (
       <text
         key={`${letter} ${stepId}`}
         className="drawing-letter drawing-halo"
-        fontSize={attribute(sizes.number * 1.2)}
+        fontSize={attribute(size)}
         x={attribute(at.x)}
-        y={attribute(at.y + sizes.label * 0.35)}
+        y={attribute(at.y + size * 0.3)}
       >
         {letter}
       </text>

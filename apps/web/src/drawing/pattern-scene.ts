@@ -7,9 +7,9 @@ import {
   placeOf,
   receiverOf,
 } from '@espalier/domain/pattern'
-import { placeSpots, type Space, type Spot } from '@espalier/domain/pitch'
+import { gateAt, isInside, placeSpots, type Space, type Spot } from '@espalier/domain/pitch'
 import { metresOf, unreachable } from '@espalier/domain/quantities'
-import { type PaperPoint, toPaper } from './paper-point'
+import { type PaperPoint, toPaper, toPitch } from './paper-point'
 import type { TrailKind } from './trail'
 
 /** A pattern laid out on a space: where everybody is before each step, and every way drawn. */
@@ -23,6 +23,8 @@ export type PatternScene = {
     readonly at: PaperPoint
   }[]
   readonly targets: readonly SceneTarget[]
+  /** Where this space ends before the pattern does: the ball goes out through a gate, and nothing after it is drawn. */
+  readonly cut: { readonly stepIndex: number; readonly at: PaperPoint } | null
 }
 
 export type SceneTarget = {
@@ -42,8 +44,15 @@ export type SceneStep = {
   readonly runs: readonly { readonly position: Position; readonly from: PaperPoint; readonly to: PaperPoint }[]
 }
 
-/** Lays a pattern out. Spots are placed as the check places them, so drawing and notes speak of the same metres. */
+/**
+ * Lays a pattern out. Spots are placed as the check places them, so drawing and notes speak of the same metres. On a space
+ * that ends before the pattern does, it is cut at a gate, as the plan cuts it.
+ */
 export function patternScene(document: PatternDocument, space: Space, choices?: FormatChoices): PatternScene {
+  return cutToSpace(wholeScene(document, space, choices), space)
+}
+
+function wholeScene(document: PatternDocument, space: Space, choices?: FormatChoices): PatternScene {
   const place = placer(document, space, choices)
   const start = new Map<Position, PaperPoint>()
   for (const { position, spot } of document.positions) {
@@ -78,7 +87,35 @@ export function patternScene(document: PatternDocument, space: Space, choices?: 
     const at = place(spot)
     return at === null ? [] : [{ id: obstacleId, kind, at }]
   })
-  return { places, steps, obstacles, targets }
+  return { places, steps, obstacles, targets, cut: null }
+}
+
+function cutToSpace(scene: PatternScene, space: Space): PatternScene {
+  const isShown = (place: PaperPoint) => isInside(space, toPitch(place))
+  const exits = scene.steps.map(({ ball }) =>
+    ball !== null && isShown(ball.from) ? gateAt(space, toPitch(ball.from), toPitch(ball.to)) : null,
+  )
+  const stepIndex = exits.findIndex((exit) => exit !== null)
+  const exit = exits[stepIndex]
+  const cut = exit === undefined || exit === null ? null : { stepIndex, at: toPaper(exit) }
+  const steps = scene.steps.map((step, index): SceneStep => {
+    if (cut !== null && index > cut.stepIndex) return { ...step, ball: null, runs: [] }
+    const runs = step.runs.flatMap((run) => {
+      if (!isShown(run.from)) return []
+      const edge = gateAt(space, toPitch(run.from), toPitch(run.to))
+      return [{ ...run, to: edge === null ? run.to : toPaper(edge) }]
+    })
+    const isLast = cut !== null && index === cut.stepIndex && step.ball !== null
+    return { ...step, ball: isLast ? { ...step.ball, to: cut.at } : step.ball, runs }
+  })
+  return {
+    ...scene,
+    steps,
+    cut,
+    places: scene.places.map((places) => new Map([...places].filter(([, place]) => isShown(place)))),
+    obstacles: scene.obstacles.filter((obstacle) => isShown(obstacle.at)),
+    targets: scene.targets.filter((target) => isShown(target.at)),
+  }
 }
 
 function placer(

@@ -36,12 +36,14 @@ export function patternRings(scene: PatternScene, reading: number | null, sizes:
   )
   const ghosts: Ring[] = []
   for (const step of scene.steps.slice(reading ?? 0)) {
-    if (step.receiver === null || step.receiver === step.actor || step.ball === null) continue
+    const isAtGate = scene.cut !== null && scene.steps[scene.cut.stepIndex] === step
+    if (step.receiver === null || step.receiver === step.actor || step.ball === null || isAtGate) continue
     const ghost: Ring = { position: step.receiver, at: step.ball.to, state: 'ghost' }
     const isTaken = [...solid, ...ghosts].some((ring) => gapBetween(ring.at, ghost.at) < sizes.ringRadius)
     if (!isTaken) ghosts.push(ghost)
   }
-  return [...solid, ...ghosts]
+  // Thin rings lie under solid ones where the two are near.
+  return [...ghosts, ...solid]
 }
 
 /** Every way of every step, kept clear of the rings it leaves and reaches. */

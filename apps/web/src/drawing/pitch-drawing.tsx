@@ -36,7 +36,6 @@ export function PitchDrawing(props: PitchDrawingProps) {
   const id = useId()
   const markings = pitchMarkings(space, choices)
   const frame = drawingFrame(props.crop ?? spaceRectangle(space), annotated)
-  const cropped = props.crop !== undefined
   return (
     <figure>
       <svg
@@ -44,7 +43,7 @@ export function PitchDrawing(props: PitchDrawingProps) {
         aria-labelledby={description === undefined ? `${id}-title` : `${id}-title ${id}-description`}
         {...svg}
         viewBox={frame.viewBox}
-        className={cropped ? 'drawing overflow-hidden' : 'drawing overflow-visible'}
+        className="drawing overflow-hidden"
       >
         <title id={`${id}-title`}>{title}</title>
         {description !== undefined && <desc id={`${id}-description`}>{description}</desc>}

@@ -3,10 +3,11 @@ import type { Space } from '@espalier/domain/pitch'
 import type { EquipmentKind, SetOutStop } from '@espalier/domain/session'
 import { drawingMessage } from '../messages/drawing'
 import { linePath } from './arrow'
+import { placeAround, type Taken } from './label-place'
 import type { LegendItem } from './legend'
 import { MARK_SIZES, type MarkSizes, type Medium } from './mark-sizes'
 import { BagMark, BallMark, BibMark, ConeMark, PoleMark, SmallGoalMark } from './marks'
-import { attribute, directionTo, gapBetween, offset, type PaperPoint, toPaperMm } from './paper-point'
+import { along, attribute, gapBetween, type PaperPoint, toPaperMm } from './paper-point'
 import { PitchDrawing } from './pitch-drawing'
 import { walkPath } from './walk-ticks'
 
@@ -55,7 +56,7 @@ export function SetOutDrawing({ space, stops, medium, current, choices, words }:
       {walked.map(({ stop, at }) => (
         <StopItem key={stop.number} stop={stop} at={at} sizes={sizes} />
       ))}
-      <StopTags walked={walked} current={current} sizes={sizes} space={space} />
+      <StopTags walked={walked} current={current} sizes={sizes} />
     </PitchDrawing>
   )
 }
@@ -97,19 +98,21 @@ function StopItem({ stop, at, sizes }: StopItemProps) {
   }
 }
 
-type StopTagsProps = Pick<SetOutDrawingProps, 'space' | 'current'> & {
+type StopTagsProps = Pick<SetOutDrawingProps, 'current'> & {
   readonly walked: readonly Walked[]
   readonly sizes: MarkSizes
 }
 
 /** Square, so that no number is mistaken for a player: filled when done, accented here, outlined ahead. */
-function StopTags({ walked, current, sizes, space }: StopTagsProps) {
-  const middle = { x: 0, y: -space.lengthMm / 2000 }
-  const taken: PaperPoint[] = walked.map(({ at }) => at)
+function StopTags({ walked, current, sizes }: StopTagsProps) {
+  const taken: Taken[] = [
+    ...walked.map(({ at }) => ({ at, reach: sizes.coneWidth / 2 })),
+    ...walked.flatMap(({ legs }) => legs.flatMap(reachOfLeg)),
+  ]
   return walked.map(({ stop, at }) => {
     if (stop.item === 'bag') return null
-    const centre = tagPlace(at, middle, taken, sizes.tag)
-    taken.push(centre)
+    const centre = placeAround(at, sizes.tag * 1.15, taken)
+    taken.push({ at: centre, reach: sizes.tag * 0.6 })
     const state =
       current === undefined || stop.number > current
         ? ''
@@ -133,27 +136,10 @@ function StopTags({ walked, current, sizes, space }: StopTagsProps) {
   })
 }
 
-const QUARTERS = [0, 1, -1, 2, 0.5, -0.5, 1.5, -1.5] as const
-
-/** Beside its item, towards the middle of the space if there is room, else where there is most. */
-function tagPlace(at: PaperPoint, middle: PaperPoint, taken: readonly PaperPoint[], tag: number): PaperPoint {
-  const towards = directionTo(at, middle)
-  const reach = tag * 1.15
-  let best = offset(at, towards, reach)
-  let most = Number.NEGATIVE_INFINITY
-  for (const quarter of QUARTERS) {
-    const angle = (quarter * Math.PI) / 2
-    const turned = {
-      x: towards.x * Math.cos(angle) - towards.y * Math.sin(angle),
-      y: towards.x * Math.sin(angle) + towards.y * Math.cos(angle),
-    }
-    const centre = offset(at, turned, reach)
-    const room = Math.min(tag * 1.1, ...taken.filter((other) => other !== at).map((other) => gapBetween(other, centre)))
-    if (room <= most) continue
-    best = centre
-    most = room
-  }
-  return best
+/** Places along a leg that a tag should keep clear of. */
+function reachOfLeg({ from, to }: Leg): readonly Taken[] {
+  const count = Math.max(1, Math.ceil(gapBetween(from, to)))
+  return Array.from({ length: count + 1 }, (_, index) => ({ at: along(from, to, index / count), reach: 0.4 }))
 }
 
 const ITEM_LEGEND = {

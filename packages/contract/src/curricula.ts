@@ -72,6 +72,8 @@ export const versionContent: z.ZodMiniType<VersionContent> = z.strictObject({
 
 export const curriculumBody = z.strictObject({ id: uuid, document: draftDocument })
 export const draftEdit = z.strictObject({ document: draftDocument })
+export type CurriculumBody = z.infer<typeof curriculumBody>
+export type DraftEdit = z.infer<typeof draftEdit>
 export const draftRow = z.strictObject({
   curriculumId: uuid,
   version: z.int(),
@@ -88,6 +90,7 @@ export const versionSummary = z.strictObject({
   /** Pending until the signer has signed; "pending" says so on screens. */
   signature: z.enum(['pending', 'signed']),
 })
+export type VersionSummary = z.infer<typeof versionSummary>
 export const curriculumSummary = z.strictObject({
   curriculumId: uuid,
   name: line(80),
@@ -126,3 +129,4 @@ export const versionParams = z.strictObject({
   curriculumId: uuid,
   number: z.string().check(z.regex(/^[1-9]\d{0,5}$/, 'must be a version number')),
 })
+export type AdoptionBody = z.infer<typeof adoptionBody>

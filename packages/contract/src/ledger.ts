@@ -19,6 +19,7 @@ export const ledgerEntry = z.strictObject({
   body: z.string(),
   leafHash: sha256Hex,
 })
+export type LedgerEntryBody = z.infer<typeof ledgerEntry>
 export const ledgerEntriesQuery = z.strictObject({
   subjectId: z.optional(uuid),
   before: z.optional(z.string().check(z.regex(/^\d{1,15}$/))),
@@ -45,3 +46,4 @@ export const ledgerConsistency = z.strictObject({
   toRoot: sha256Hex,
   path: z.array(sha256Hex),
 })
+export type LedgerConsistency = z.infer<typeof ledgerConsistency>

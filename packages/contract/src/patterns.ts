@@ -115,3 +115,5 @@ export const patternRow = z.strictObject({ patternId: uuid, version: z.int(), do
 export const patternParams = z.strictObject({ clubId: uuid, patternId: uuid })
 export type PatternSummary = z.infer<typeof patternSummary>
 export type PatternRow = z.infer<typeof patternRow>
+export type PatternBody = z.infer<typeof patternBody>
+export type PatternEdit = z.infer<typeof patternEdit>

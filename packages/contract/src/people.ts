@@ -15,6 +15,8 @@ export const personEdit = z.strictObject({
   left: z.boolean(),
 })
 
+export type PersonEdit = z.infer<typeof personEdit>
+
 export const person = z.strictObject({
   memberId: uuid,
   displayName: line(60),

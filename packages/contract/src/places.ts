@@ -28,6 +28,7 @@ export const club = z.strictObject({
 export type Club = z.infer<typeof club>
 
 export const seasonBody = z.strictObject({ id: uuid, name: line(60), firstDay: localDate, lastDay: localDate })
+export type SeasonBody = z.infer<typeof seasonBody>
 export const season = z.strictObject({ seasonId: uuid, name: line(60), firstDay: localDate, lastDay: localDate })
 export const seasons = z.strictObject({ seasons: z.array(season) })
 export type Season = z.infer<typeof season>
@@ -40,6 +41,7 @@ export const teamBody = z.strictObject({
   category: z.enum(['girls', 'boys', 'mixed']),
   formatId,
 })
+export type TeamBody = z.infer<typeof teamBody>
 export const team = z.strictObject({
   teamId: uuid,
   seasonId: uuid,
@@ -77,6 +79,8 @@ export const space: z.ZodMiniType<Space> = z.strictObject({
 })
 export const spaceBody = z.strictObject({ id: uuid, space })
 export const spaceEdit = z.strictObject({ space })
+export type SpaceBody = z.infer<typeof spaceBody>
+export type SpaceEdit = z.infer<typeof spaceEdit>
 export const spaceRow = z.strictObject({ spaceId: uuid, version: z.int(), space })
 export const spaces = z.strictObject({ spaces: z.array(spaceRow) })
 export type SpaceRow = z.infer<typeof spaceRow>
@@ -92,6 +96,7 @@ export const slotBody = z.strictObject({
   validFrom: localDate,
   validTo: localDate,
 })
+export type SlotBody = z.infer<typeof slotBody>
 export const slot = z.strictObject({
   slotId: uuid,
   spaceId: z.nullable(uuid),
@@ -101,6 +106,7 @@ export const slot = z.strictObject({
   validFrom: localDate,
   validTo: localDate,
 })
+export type Slot = z.infer<typeof slot>
 export const slots = z.strictObject({ slots: z.array(slot) })
 export const trainingDate = z.strictObject({
   dateId: uuid,
@@ -111,6 +117,7 @@ export const trainingDate = z.strictObject({
   state: z.enum(['on', 'cancelled', 'moved']),
   reported: z.boolean(),
 })
+export type TrainingDate = z.infer<typeof trainingDate>
 export const trainingDates = z.strictObject({ dates: z.array(trainingDate) })
 
 const pieces = z.int().check(z.minimum(0), z.maximum(999))
@@ -123,6 +130,8 @@ export const equipmentCounts: z.ZodMiniType<Equipment> = z.strictObject({
 })
 /** The club's own store, or what one team's bag holds. */
 export const equipmentBody = z.strictObject({ id: uuid, teamId: z.nullable(uuid), counts: equipmentCounts })
+export type EquipmentBody = z.infer<typeof equipmentBody>
 export const equipment = z.strictObject({
   owners: z.array(z.strictObject({ teamId: z.nullable(uuid), counts: equipmentCounts })),
 })
+export type EquipmentList = z.infer<typeof equipment>

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { pressure } from './curricula'
-import { instantText, line, localDate, minutes, teamSize, uuid } from './quantities'
+import { sessionPlan } from './plans'
+import { instantText, line, localDate, minutes, sha256Hex, teamSize, uuid } from './quantities'
 
 export const GOT_OUT = ['none', 'some', 'half', 'most'] as const
 export const CHANGE_CHIPS = [
@@ -52,8 +53,10 @@ export const planBody = z.strictObject({
   dateId: uuid,
   curriculumId: z.nullable(uuid),
   number: z.nullable(z.int()),
-  inputsHash: z.string().check(z.regex(/^[0-9a-f]{64}$/)),
-  plan: z.unknown(),
+  /** Where it is meant to be set out; without it, the space of the training date. */
+  spaceId: z.optional(z.nullable(uuid)),
+  inputsHash: sha256Hex,
+  plan: sessionPlan,
 })
 
 const envelope = { v: z.literal(1), id: uuid, at: instantText, zone: line(60) }
@@ -63,6 +66,8 @@ export const operation = z.discriminatedUnion('op', [
   z.strictObject({ op: z.literal('keep-plan'), ...envelope, body: planBody }),
   z.strictObject({ op: z.literal('report-session'), ...envelope, body: reportBody }),
 ])
+export type AttendanceBody = z.infer<typeof attendanceBody>
+export type PlanBody = z.infer<typeof planBody>
 export type Operation = z.infer<typeof operation>
 
 /** Operations are parsed one by one, so that one bad operation does not hold up the rest. */

@@ -14,6 +14,8 @@ export const signInResult = z.strictObject({ clubId: uuid })
 /** The administrator's browser makes the secret and sends only its hash, so no stored reply ever holds one. */
 export const signInLinkBody = z.strictObject({ id: uuid, tokenHash: sha256Hex })
 
+export type SignInLinkBody = z.infer<typeof signInLinkBody>
+
 export const me = z.strictObject({
   accountId: uuid,
   clubs: z.array(

@@ -39,3 +39,5 @@ export const squad = z.strictObject({ players: z.array(player) })
 export type Player = z.infer<typeof player>
 export type PlayerBody = z.infer<typeof playerBody>
 export const playerParams = z.strictObject({ clubId: uuid, teamId: uuid, playerId: uuid })
+export type PlayerEdit = z.infer<typeof playerEdit>
+export type SquadImportBody = z.infer<typeof squadImportBody>

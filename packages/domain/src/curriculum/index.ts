@@ -1,1 +1,5 @@
+export * from './adopt'
+export * from './difference'
 export * from './draft'
+export { type DraftFault, listDraftFaults } from './draft-faults'
+export * from './publish'

@@ -1,0 +1,72 @@
+import Fastify, { LogController } from 'fastify'
+import { serializerCompiler, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod'
+import * as z from 'zod/mini'
+import type { Deps } from './deps'
+import { registerFeatures } from './features'
+import type { Api } from './http/api'
+import { makeClientErrorHandler } from './http/client-error'
+import { makeRequestGuard } from './http/guards'
+import { registerHealth } from './http/health'
+import { readJsonBodies } from './http/json-body'
+import { registerOpenApi } from './http/openapi'
+import { passPagesOn } from './http/pages'
+import { answerError, sendProblem } from './http/problems'
+import { logRequest } from './http/request-log'
+import './http/request-state'
+import { setApiHeaders } from './http/security-headers'
+
+const BODY_BYTES_MAX = 64 * 1024
+const REQUEST_TIMEOUT_MILLISECONDS = 15_000
+const HEADERS_TIMEOUT_MILLISECONDS = 10_000
+const CONNECTION_TIMEOUT_MILLISECONDS = 30_000
+
+/** The whole server, wired by hand in the order in which a request meets its parts; listening is somebody else's. */
+export async function buildApp(deps: Deps): Promise<Api> {
+  z.config(z.locales.en())
+  const app = Fastify({
+    logger: { level: deps.settings.logLevel, base: null },
+    logController: new LogController({ disableRequestLogging: true }),
+    // Whatever id a visitor sends is not ours.
+    requestIdHeader: false,
+    genReqId: deps.newId,
+    trustProxy: (_address, hop) => hop < deps.settings.trustedProxies,
+    bodyLimit: BODY_BYTES_MAX,
+    requestTimeout: REQUEST_TIMEOUT_MILLISECONDS,
+    connectionTimeout: CONNECTION_TIMEOUT_MILLISECONDS,
+    http: { headersTimeout: HEADERS_TIMEOUT_MILLISECONDS },
+    exposeHeadRoutes: false,
+    onProtoPoisoning: 'error',
+    onConstructorPoisoning: 'error',
+    clientErrorHandler: makeClientErrorHandler(deps.newId),
+    frameworkErrors: (error, request, reply) => {
+      setApiHeaders(reply)
+      answerError(error, request, reply)
+    },
+  }).withTypeProvider<ZodTypeProvider>()
+
+  app.setValidatorCompiler(validatorCompiler)
+  app.setSerializerCompiler(serializerCompiler)
+  app.decorateRequest('login', null)
+  app.decorateRequest('problemCode', null)
+  app.addHook('onRequest', async (request, reply) => {
+    if (request.routeOptions.config.proxied !== true) setApiHeaders(reply)
+  })
+  app.addHook('onRequest', makeRequestGuard(deps))
+  app.addHook('onResponse', logRequest)
+  app.setErrorHandler(answerError)
+  app.setNotFoundHandler((request, reply) => sendProblem(request, reply, { code: 'not-found' }))
+  readJsonBodies(app)
+
+  await registerOpenApi(app)
+  registerHealth(app, deps)
+  await app.register(async (features: Api) => registerFeatures(features, deps))
+  if (deps.settings.webOrigin !== null) {
+    // The API's own addresses never reach the pages, known or not.
+    app.all('/v1/*', { schema: { hide: true }, config: { access: { kind: 'open' } } }, (_request, reply) =>
+      reply.callNotFound(),
+    )
+    await passPagesOn(app, deps.settings.webOrigin)
+  }
+  await app.ready()
+  return app
+}

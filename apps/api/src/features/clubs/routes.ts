@@ -1,0 +1,25 @@
+import { clubParams } from '@espalier/contract/commands'
+import { paths } from '@espalier/contract/paths'
+import { club } from '@espalier/contract/places'
+import { runQuery } from '../../commands/run-query'
+import type { Deps } from '../../deps'
+import { type Api, responses } from '../../http/api'
+import { loginOf, memberRoute } from '../../http/guards'
+import { unwrap } from '../../http/problem-error'
+import { findClub } from './queries'
+
+export function registerClub(app: Api, deps: Deps): void {
+  app.get(
+    paths.club,
+    { schema: { params: clubParams, response: responses({ 200: club }) }, config: memberRoute('club.read') },
+    async (request) =>
+      unwrap(
+        await runQuery(deps, loginOf(request), request.params.clubId, {
+          permission: 'club.read',
+          find: findClub,
+          target: () => ({}),
+          read: async (_db, found) => found,
+        }),
+      ),
+  )
+}

@@ -1,0 +1,16 @@
+import type { EquipmentKind } from '@espalier/domain/session'
+import type { ClubDb } from '../../db/with-club'
+
+/** The owner's key in the table: the club's own store, or one team's bag. */
+export const CLUB_STORE = 'club'
+
+export type EquipmentRow = { readonly owner_key: string; readonly kind: EquipmentKind; readonly count: number }
+
+export function listEquipment(db: ClubDb, teamIds: readonly string[] | null): Promise<readonly EquipmentRow[]> {
+  return db.sql.rows<EquipmentRow>({
+    name: 'list-equipment',
+    text: `select owner_key, kind, count from equipment
+           where club_id = $1 and ($2::text[] is null or owner_key = any($2)) order by owner_key, kind`,
+    values: [db.clubId, teamIds],
+  })
+}

@@ -1,0 +1,59 @@
+import { clubParams } from '@espalier/contract/commands'
+import { paths } from '@espalier/contract/paths'
+import { people, personBody, personEdit, personParams } from '@espalier/contract/people'
+import { signInLinkBody } from '@espalier/contract/sign-in'
+import { teamIdsOf } from '../../commands/check-access'
+import { runListQuery } from '../../commands/run-query'
+import type { Deps } from '../../deps'
+import { type Api, commandSchema, editSchema, responses } from '../../http/api'
+import { commandOf } from '../../http/command-of'
+import { commandRoute, loginOf, memberRoute } from '../../http/guards'
+import { unwrap } from '../../http/problem-error'
+import { sendOutcome } from '../../http/send-outcome'
+import { addPerson } from './add-person'
+import { personBodyOf } from './bodies'
+import { changePerson } from './change-person'
+import { makeSignInLink } from './make-sign-in-link'
+import { listPeople } from './queries'
+
+export function registerPeople(app: Api, deps: Deps): void {
+  app.get(
+    paths.people,
+    { schema: { params: clubParams, response: responses({ 200: people }) }, config: memberRoute('people.read') },
+    async (request) =>
+      unwrap(
+        await runListQuery(deps, loginOf(request), request.params.clubId, {
+          permission: 'people.read',
+          read: async (db, reach) => ({
+            people: (await listPeople(db, teamIdsOf(reach), new Date(deps.now()))).map(personBodyOf),
+          }),
+        }),
+      ),
+  )
+  app.post(
+    paths.people,
+    {
+      schema: commandSchema(clubParams, personBody),
+      config: commandRoute('people.write'),
+    },
+    async (request, reply) => sendOutcome(reply, unwrap(await addPerson(deps, commandOf(request), request.body))),
+  )
+  app.put(
+    paths.person,
+    {
+      schema: editSchema(personParams, personEdit),
+      config: commandRoute('people.write'),
+    },
+    async (request, reply) =>
+      sendOutcome(reply, unwrap(await changePerson(deps, commandOf(request), request.params.memberId, request.body))),
+  )
+  app.post(
+    paths.signInLinks,
+    {
+      schema: commandSchema(personParams, signInLinkBody),
+      config: commandRoute('sign-in-links.make'),
+    },
+    async (request, reply) =>
+      sendOutcome(reply, unwrap(await makeSignInLink(deps, commandOf(request), request.params.memberId, request.body))),
+  )
+}

@@ -1,0 +1,86 @@
+import type { FastifyReply, FastifyRequest } from 'fastify'
+import type { Deps } from '../deps'
+import { readIdempotencyKey } from './idempotency'
+import { hashToken, readLoginToken } from './login-cookie'
+import { findLogin, type Login } from './logins'
+import { checkContentType, checkOrigin, isUnsafe } from './origin'
+import { ProblemError, unwrap } from './problem-error'
+import { makeRateCounter, type RateAnswer, type RateCounter } from './rate-limits'
+import type { RouteAccess } from './request-state'
+
+type Counters = Readonly<Record<'anonymous' | 'login' | 'operations', RateCounter>>
+
+/**
+ * What happens to a request before its body is read, in this order: a write must come from the page itself and be
+ * JSON; a visitor without a login is counted by address; a login is found, or the request ends; a login is counted.
+ */
+export function makeRequestGuard(deps: Deps) {
+  const { limits } = deps.settings
+  const counters: Counters = {
+    anonymous: makeRateCounter(limits.anonymous, deps.now),
+    login: makeRateCounter(limits.login, deps.now),
+    operations: makeRateCounter(limits.operations, deps.now),
+  }
+  return async function guardRequest(request: FastifyRequest, reply: FastifyReply): Promise<void> {
+    const { access, proxied, uncounted } = request.routeOptions.config
+    if (proxied === true || uncounted === true) return
+    if (isUnsafe(request.method)) guardWrite(request, deps)
+    if (access === undefined || access.kind === 'open') {
+      count(reply, counters.anonymous, limits.anonymous.requests, limits.anonymous.windowSeconds, request.ip)
+      return
+    }
+    request.login = await findLoginOf(request, reply, deps, counters)
+    count(reply, counters.login, limits.login.requests, limits.login.windowSeconds, request.login.accountId)
+    if (request.routeOptions.config.batches === true) {
+      const { requests, windowSeconds } = limits.operations
+      count(reply, counters.operations, requests, windowSeconds, request.login.accountId)
+    }
+    if (request.routeOptions.config.command === true) unwrap(readIdempotencyKey(request.headers['idempotency-key']))
+  }
+}
+
+function guardWrite(request: FastifyRequest, deps: Deps): void {
+  unwrap(checkOrigin(request.headers, deps.settings.origins))
+  unwrap(checkContentType(request.headers))
+}
+
+/** Whoever sends no login, or one that is over, counts as anonymous, so that guessing is counted too. */
+async function findLoginOf(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  deps: Deps,
+  counters: Counters,
+): Promise<Login> {
+  const { requests, windowSeconds } = deps.settings.limits.anonymous
+  const token = readLoginToken(request.headers.cookie)
+  const login = token === null ? null : await findLogin(deps.pools.identity, hashToken(token), deps.now())
+  if (login !== null) return login
+  count(reply, counters.anonymous, requests, windowSeconds, request.ip)
+  throw new ProblemError({ code: 'not-signed-in' })
+}
+
+function count(reply: FastifyReply, counter: RateCounter, quota: number, windowSeconds: number, key: string): void {
+  const answer = counter.count(key)
+  // Source of the fields' form: IETF draft "RateLimit header fields for HTTP" (2025-09), Structured Fields.
+  reply.header('ratelimit-policy', `"default";q=${quota};w=${windowSeconds}`)
+  reply.header('ratelimit', `"default";r=${answer.remaining};t=${answer.resetSeconds}`)
+  refuseExcess(answer)
+}
+
+function refuseExcess(answer: RateAnswer): void {
+  if (!answer.allowed) throw new ProblemError({ code: 'too-many', retryAfterSeconds: answer.resetSeconds })
+}
+
+/** The login of a route that asked for one; the guard has put it there. */
+export function loginOf(request: FastifyRequest): Login {
+  if (request.login === null) throw new ProblemError({ code: 'not-signed-in' })
+  return request.login
+}
+
+export function memberRoute(permission: (RouteAccess & { kind: 'member' })['permission']) {
+  return { access: { kind: 'member', permission } } as const
+}
+
+export function commandRoute(permission: (RouteAccess & { kind: 'member' })['permission']) {
+  return { access: { kind: 'member', permission }, command: true } as const
+}

@@ -33,7 +33,7 @@ export type ResolvedLineups = {
   readonly fairestOfAll: boolean
 }
 
-const AT_ONCE: Diligence = { deals: 1, refills: 6, proofSteps: 0 }
+const AT_ONCE: Diligence = { deals: 2, refills: 5, proofSteps: 0 }
 
 /**
  * Re-plans the blocks to come after one change of turnout. The goalkeeper stays while available. A fairest plan that changes at

@@ -5,7 +5,7 @@ import { type Instance, instanceOf, type Round } from './instance'
 import { findShortage } from './shortage'
 import type { LineupBlock, LineupPlan, LineupRefusal, LineupRequest } from './types'
 
-const EVENING: Diligence = { deals: 6, refills: 24, proofSteps: 60_000 }
+const EVENING: Diligence = { deals: 16, refills: 8, proofSteps: 150_000 }
 
 /**
  * The line-ups of an activity: every position filled in every block, one goalkeeper throughout. Exact in this order: smallest sum

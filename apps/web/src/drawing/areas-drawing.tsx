@@ -1,10 +1,10 @@
 import type { FormatChoices } from '@espalier/domain/formats'
 import { cornersOf, point, rectangleAround } from '@espalier/domain/geometry'
-import type { Space } from '@espalier/domain/pitch'
+import { type Space, spaceRectangle } from '@espalier/domain/pitch'
 import { metresOf } from '@espalier/domain/quantities'
 import type { Area } from '@espalier/domain/session'
 import { drawingMessage } from '../messages/drawing'
-import { MARK_SIZES, type MarkSizes, type Medium } from './mark-sizes'
+import { type MarkSizes, type Medium, markSizes, STROKES } from './mark-sizes'
 import { ConeMark } from './marks'
 import { attribute, toPaper } from './paper-point'
 import { PitchDrawing } from './pitch-drawing'
@@ -35,7 +35,7 @@ export function AreasDrawing({ title, space, areas, medium, choices, legend = tr
           key={`${area.upMm} ${area.rightMm}`}
           area={area}
           number={areas.length > 1 ? index + 1 : null}
-          sizes={MARK_SIZES[medium]}
+          sizes={markSizes(medium, spaceRectangle(space))}
         />
       ))}
     </PitchDrawing>
@@ -55,6 +55,7 @@ function AreaOutline({ area, number, sizes }: AreaOutlineProps) {
       ))}
       <text
         className="drawing-halo"
+        strokeWidth={attribute(STROKES.halo * sizes.unit)}
         textAnchor="middle"
         fontSize={attribute(sizes.label)}
         x={attribute((rectangle.left + rectangle.right) / 2)}

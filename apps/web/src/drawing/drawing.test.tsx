@@ -1,11 +1,12 @@
 import { mirrorPattern, type PatternDocument } from '@espalier/domain/pattern'
-import { nominalSpace } from '@espalier/domain/pitch'
+import { nominalSpace, spaceRectangle } from '@espalier/domain/pitch'
 import { millimetres } from '@espalier/domain/quantities'
 import type { ReactElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { drawingExamples } from './drawing.examples'
 import { LEGEND_ITEMS, type LegendItem } from './legend'
+import { markSizes } from './mark-sizes'
 import { examplePattern } from './pattern.fixture'
 import { PatternDrawing, patternInWords, patternLegend, stepCrop } from './pattern-drawing'
 import { patternScene } from './pattern-scene'
@@ -94,7 +95,7 @@ test('a mirrored pattern is the same drawing across the middle', () => {
 })
 
 test('the legend names what the drawing uses and nothing else', () => {
-  const items = patternLegend(patternScene(examplePattern, pitch), null, 'desk')
+  const items = patternLegend(patternScene(examplePattern, pitch), null, markSizes('desk', spaceRectangle(pitch)))
   const expected: readonly LegendItem[] = [
     'own',
     'ghost',
@@ -173,4 +174,11 @@ test('on a space that ends before the pattern does, the ball goes out through a 
 
 test('on the pitch it was drawn for a pattern is not cut', () => {
   expect(patternScene(examplePattern, pitch).cut).toBeNull()
+})
+
+test('marks keep their size on the smallest pitches and grow with larger ones, at most to double', () => {
+  const ring = (space: Parameters<typeof spaceRectangle>[0]) => markSizes('desk', spaceRectangle(space)).ringRadius
+  expect(ring(exampleHalf)).toBe(1.35)
+  expect(ring(nominalSpace('ifab-11v11'))).toBeGreaterThan(2)
+  expect(ring(nominalSpace('ifab-11v11'))).toBeLessThanOrEqual(2.7)
 })

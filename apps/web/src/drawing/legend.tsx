@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react'
 import { drawingMessage } from '../messages/drawing'
 import type { Shaft } from './arrow'
-import { MARK_SIZES } from './mark-sizes'
+import { SAMPLE_SIZES as SIZES } from './mark-sizes'
 import { BagMark, BallMark, BibMark, ConeMark, GateMark, OpponentMark, OwnMark, PoleMark, SmallGoalMark } from './marks'
 import { Trail } from './trail'
 
@@ -27,7 +27,6 @@ export const LEGEND_ITEMS = [
 ] as const
 export type LegendItem = (typeof LEGEND_ITEMS)[number]
 
-const SIZES = MARK_SIZES.desk
 const AT = { x: 0, y: 0 }
 const SHAFT: Shaft = { start: { x: -2.6, y: 0 }, control: null, tip: { x: 2.6, y: 0 } }
 const BOWED: Shaft = { start: { x: -2.6, y: 0.7 }, control: { x: 0, y: -1.8 }, tip: { x: 2.6, y: 0.7 } }

@@ -1,8 +1,12 @@
+import type { Rectangle } from '@espalier/domain/geometry'
+
 /** Where a drawing is read: at a desk, on a phone in sunlight, or on paper. */
 export type Medium = 'desk' | 'phone' | 'paper'
 
 /** Sizes of marks in metres of the pitch, chosen by eye for each medium (our own choice, no source). */
 export type MarkSizes = {
+  /** What strokes, dashes and gaps are multiplied with: more than 1 on large pitches. */
+  readonly unit: number
   readonly ringRadius: number
   readonly ringOutline: number
   readonly ringOutlineActing: number
@@ -24,6 +28,7 @@ export type MarkSizes = {
 }
 
 const DESK: MarkSizes = {
+  unit: 1,
   ringRadius: 1.35,
   ringOutline: 0.2,
   ringOutlineActing: 0.34,
@@ -44,7 +49,7 @@ const DESK: MarkSizes = {
   tag: 1.9,
 }
 
-export const MARK_SIZES = {
+const MARK_SIZES = {
   desk: DESK,
   phone: {
     ...DESK,
@@ -75,6 +80,21 @@ export const MARK_SIZES = {
   },
 } as const satisfies Record<Medium, MarkSizes>
 
+/** The pitch the sizes above were chosen on: 60 × 40 yards. */
+const CHOSEN_ON = { length: 54.86, width: 36.58 } as const
+const LARGEST_UNIT = 2
+
+/** The sizes for a part of a pitch: on a larger one all marks grow alike, so that they stay readable on the same page. */
+export function markSizes(medium: Medium, shown: Rectangle): MarkSizes {
+  const grown = Math.max(1, (shown.far - shown.near) / CHOSEN_ON.length, (shown.right - shown.left) / CHOSEN_ON.width)
+  const factor = Math.min(LARGEST_UNIT, grown)
+  const sizes: MarkSizes = MARK_SIZES[medium]
+  return Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, size * factor])) as MarkSizes
+}
+
+/** The sizes of samples in a legend. */
+export const SAMPLE_SIZES: MarkSizes = DESK
+
 /** How paths keep clear of the rings they leave and reach, in metres from the ring's edge. */
 export const LEAVING_GAP = 0.3
 export const REACHING_GAP = 0.35
@@ -84,6 +104,8 @@ export const STROKES = {
   ball: { now: 0.26, past: 0.15 },
   run: { now: 0.22, past: 0.14 },
   past: { head: 0.72, wave: 0.34 / 0.42 },
+  wash: 1.25,
+  halo: 0.55,
 } as const
 
 /** Three letters need a smaller size to stay inside the ring. */

@@ -4,7 +4,7 @@ import { type PatternDocument, type Position, sayPlace, scriptSentences } from '
 import { type Space, spaceRectangle } from '@espalier/domain/pitch'
 import { drawingMessage } from '../messages/drawing'
 import type { LegendItem } from './legend'
-import { MARK_SIZES, type Medium } from './mark-sizes'
+import { type MarkSizes, type Medium, markSizes } from './mark-sizes'
 import { PatternLayers, type PatternLetter } from './pattern-layers'
 import { type PatternScene, patternScene } from './pattern-scene'
 import { patternRings } from './pattern-shafts'
@@ -33,6 +33,8 @@ export function PatternDrawing(props: PatternDrawingProps) {
   const scene = patternScene(document, space, choices)
   const reading = step === undefined || scene.steps[step] === undefined ? null : step
   const script = scriptSentences(document)
+  const crop = props.cropped === true && reading !== null ? stepCrop(scene, reading, space) : undefined
+  const sizes = markSizes(medium, crop ?? spaceRectangle(space))
   const now = reading === null ? undefined : script[reading]
   return (
     <PitchDrawing
@@ -40,7 +42,7 @@ export function PatternDrawing(props: PatternDrawingProps) {
       medium={medium}
       choices={choices}
       annotated={props.annotated ?? false}
-      crop={props.cropped === true && reading !== null ? stepCrop(scene, reading, space) : undefined}
+      crop={crop}
       title={document.title}
       description={
         now === undefined
@@ -48,12 +50,12 @@ export function PatternDrawing(props: PatternDrawingProps) {
           : `${now.number}. ${now.fullText}`
       }
       words={props.inWords === false ? undefined : patternInWords(document, scene)}
-      legend={props.legend === false ? [] : patternLegend(scene, reading, medium)}
+      legend={props.legend === false ? [] : patternLegend(scene, reading, sizes)}
     >
       <PatternLayers
         scene={scene}
         reading={reading}
-        sizes={MARK_SIZES[medium]}
+        sizes={sizes}
         letters={props.letters ?? []}
         names={props.names ?? {}}
       />
@@ -75,8 +77,8 @@ export function patternInWords(document: PatternDocument, scene?: PatternScene):
 }
 
 /** The marks this drawing uses. */
-export function patternLegend(scene: PatternScene, reading: number | null, medium: Medium): readonly LegendItem[] {
-  const rings = patternRings(scene, reading, MARK_SIZES[medium])
+export function patternLegend(scene: PatternScene, reading: number | null, sizes: MarkSizes): readonly LegendItem[] {
+  const rings = patternRings(scene, reading, sizes)
   const items = new Set<LegendItem>()
   if (rings.some((ring) => ring.state !== 'ghost')) items.add('own')
   if (rings.some((ring) => ring.state === 'ghost')) items.add('ghost')

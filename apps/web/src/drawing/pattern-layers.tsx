@@ -2,7 +2,7 @@ import type { Position } from '@espalier/domain/pattern'
 import { unreachable } from '@espalier/domain/quantities'
 import type { ReactNode } from 'react'
 import { labelPlace, placeAround, reachOfShaft } from './label-place'
-import type { MarkSizes } from './mark-sizes'
+import { type MarkSizes, STROKES } from './mark-sizes'
 import { BallMark, ConeMark, GateMark, OpponentMark, OwnMark, PoleMark, SmallGoalMark } from './marks'
 import { attribute, directionTo, offset, type PaperPoint } from './paper-point'
 import type { PatternScene, SceneTarget } from './pattern-scene'
@@ -31,9 +31,9 @@ export function PatternLayers({ scene, reading, sizes, letters = [], names = {} 
   const ball = scene.steps[reading ?? 0]?.ball ?? null
   return (
     <>
-      {current?.ball && <Wash shaft={current.ball.shaft} />}
+      {current?.ball && <Wash shaft={current.ball.shaft} sizes={sizes} />}
       {current?.runs.map((shaft) => (
-        <Wash key={`${shaft.start.x} ${shaft.start.y}`} shaft={shaft} />
+        <Wash key={`${shaft.start.x} ${shaft.start.y}`} shaft={shaft} sizes={sizes} />
       ))}
       {others.map((each) => (
         <StepTrails key={each.step.stepId} shafts={each} state={reading === null ? 'now' : 'past'} sizes={sizes} />
@@ -144,6 +144,7 @@ function StepNumbers({ shafts, rings, reading, sizes }: StepNumbersProps) {
       <text
         key={step.stepId}
         className={faint ? 'drawing-number drawing-halo drawing-past' : 'drawing-number drawing-halo'}
+        strokeWidth={attribute(STROKES.halo * sizes.unit)}
         fontSize={attribute(size)}
         x={attribute(at.x)}
         y={attribute(at.y + size * 0.35)}
@@ -176,6 +177,7 @@ function Letters({ shafts, rings, letters, sizes }: LettersProps) {
       <text
         key={`${letter} ${stepId}`}
         className="drawing-letter drawing-halo"
+        strokeWidth={attribute(STROKES.halo * sizes.unit)}
         fontSize={attribute(size)}
         x={attribute(at.x)}
         y={attribute(at.y + size * 0.3)}
@@ -201,6 +203,7 @@ function Names({ rings, names, sizes }: NamesProps) {
         key={position}
         className="drawing-halo"
         textAnchor="middle"
+        strokeWidth={attribute(STROKES.halo * sizes.unit)}
         fontSize={attribute(sizes.label)}
         x={attribute(at.x)}
         y={attribute(at.y + sizes.ringRadius + sizes.label * 0.95)}

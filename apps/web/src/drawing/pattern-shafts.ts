@@ -48,9 +48,10 @@ export function patternRings(scene: PatternScene, reading: number | null, sizes:
 
 /** Every way of every step, kept clear of the rings it leaves and reaches. */
 export function patternShafts(scene: PatternScene, rings: readonly Ring[], sizes: MarkSizes): readonly StepShafts[] {
-  const reachOf = (at: PaperPoint) => (rings.some((ring) => gapBetween(ring.at, at) < AT_RING) ? sizes.ringRadius : 0)
+  const reachOf = (at: PaperPoint) =>
+    rings.some((ring) => gapBetween(ring.at, at) < AT_RING * sizes.unit) ? sizes.ringRadius : 0
   const between = (from: PaperPoint, to: PaperPoint, bow = 0) =>
-    shaftBetween(from, to, reachOf(from) + LEAVING_GAP, reachOf(to) + REACHING_GAP, bow)
+    shaftBetween(from, to, reachOf(from) + LEAVING_GAP * sizes.unit, reachOf(to) + REACHING_GAP * sizes.unit, bow)
   return scene.steps.map((step) => ({
     step,
     ball:

@@ -1,10 +1,10 @@
 import type { FormatChoices } from '@espalier/domain/formats'
 import type { Rectangle } from '@espalier/domain/geometry'
-import { pitchMarkings, type Space, spaceRectangle } from '@espalier/domain/pitch'
+import { type PitchMarking, pitchMarkings, type Space, spaceRectangle } from '@espalier/domain/pitch'
 import { type ComponentProps, type ReactNode, useId } from 'react'
 import { drawingMessage } from '../messages/drawing'
 import { Legend, type LegendItem } from './legend'
-import { MARK_SIZES, type Medium } from './mark-sizes'
+import { type MarkSizes, type Medium, markSizes } from './mark-sizes'
 import { PitchLines } from './pitch-lines'
 import { LandmarkNames, Scale } from './pitch-words'
 import { type DrawingFrame, drawingFrame } from './viewport'
@@ -35,7 +35,9 @@ export function PitchDrawing(props: PitchDrawingProps) {
   const { space, medium, title, description, words, legend = [], choices, annotated = false, svg } = props
   const id = useId()
   const markings = pitchMarkings(space, choices)
-  const frame = drawingFrame(props.crop ?? spaceRectangle(space), annotated)
+  const shown = props.crop ?? spaceRectangle(space)
+  const frame = drawingFrame(shown, annotated)
+  const sizes = markSizes(medium, shown)
   return (
     <figure>
       <svg
@@ -48,7 +50,7 @@ export function PitchDrawing(props: PitchDrawingProps) {
         <title id={`${id}-title`}>{title}</title>
         {description !== undefined && <desc id={`${id}-description`}>{description}</desc>}
         <PitchLines markings={markings} />
-        {annotated && <Annotations frame={frame} space={space} medium={medium} choices={choices} />}
+        {annotated && <Annotations frame={frame} markings={markings} sizes={sizes} />}
         {props.children}
       </svg>
       <Legend items={legend} />
@@ -57,13 +59,17 @@ export function PitchDrawing(props: PitchDrawingProps) {
   )
 }
 
-type AnnotationsProps = Pick<PitchDrawingProps, 'space' | 'medium' | 'choices'> & { readonly frame: DrawingFrame }
+type AnnotationsProps = {
+  readonly frame: DrawingFrame
+  readonly markings: readonly PitchMarking[]
+  readonly sizes: MarkSizes
+}
 
-function Annotations({ frame, space, medium, choices }: AnnotationsProps) {
+function Annotations({ frame, markings, sizes }: AnnotationsProps) {
   return (
     <g>
-      <Scale frame={frame} sizes={MARK_SIZES[medium]} />
-      <LandmarkNames frame={frame} markings={pitchMarkings(space, choices)} sizes={MARK_SIZES[medium]} />
+      <Scale frame={frame} sizes={sizes} />
+      <LandmarkNames frame={frame} markings={markings} sizes={sizes} />
     </g>
   )
 }

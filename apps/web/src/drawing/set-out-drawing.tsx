@@ -1,11 +1,11 @@
 import type { FormatChoices } from '@espalier/domain/formats'
-import type { Space } from '@espalier/domain/pitch'
+import { type Space, spaceRectangle } from '@espalier/domain/pitch'
 import type { EquipmentKind, SetOutStop } from '@espalier/domain/session'
 import { drawingMessage } from '../messages/drawing'
 import { linePath } from './arrow'
 import { placeAround, type Taken } from './label-place'
 import type { LegendItem } from './legend'
-import { MARK_SIZES, type MarkSizes, type Medium } from './mark-sizes'
+import { type MarkSizes, type Medium, markSizes } from './mark-sizes'
 import { BagMark, BallMark, BibMark, ConeMark, PoleMark, SmallGoalMark } from './marks'
 import { along, attribute, gapBetween, type PaperPoint, toPaperMm } from './paper-point'
 import { PitchDrawing } from './pitch-drawing'
@@ -30,7 +30,7 @@ const GOAL_WIDTH = 2.4
 
 /** The walk that puts everything out: a line with one tick a pace, stops as square tags. */
 export function SetOutDrawing({ space, stops, medium, current, choices, words }: SetOutDrawingProps) {
-  const sizes = MARK_SIZES[medium]
+  const sizes = markSizes(medium, spaceRectangle(space))
   const walked = walkedStops(stops)
   const paces = walked.reduce((sum, { legs }) => sum + legs.reduce((total, leg) => total + leg.paces, 0), 0)
   const here = walked.find(({ stop }) => stop.number === current)

@@ -20,14 +20,14 @@ const SHOT_LINES_APART = 0.52
 /** The way of a ball or of a body. The ball has a filled head, a body an open one. */
 export function Trail({ kind, shaft, state, sizes }: TrailProps) {
   const head = sizes.head * (state === 'past' ? STROKES.past.head : 1)
-  const stroke = attribute(STROKES[kind === 'run' ? 'run' : 'ball'][state])
+  const stroke = attribute(STROKES[kind === 'run' ? 'run' : 'ball'][state] * sizes.unit)
   const direction = arrivalOf(shaft)
   return (
     <g className={state === 'past' ? 'drawing-trail drawing-past' : 'drawing-trail'} data-trail={kind}>
       <path
-        d={bodyPath(kind, shaft, state, head)}
+        d={bodyPath(kind, shaft, state, head, sizes.unit)}
         strokeWidth={stroke}
-        strokeDasharray={kind === 'run' ? '0.95 0.6' : undefined}
+        strokeDasharray={kind === 'run' ? dashes(sizes.unit) : undefined}
       />
       {kind === 'run' ? (
         <path d={openHead(shaft.tip, direction, head)} strokeWidth={stroke} strokeLinecap="round" />
@@ -38,7 +38,7 @@ export function Trail({ kind, shaft, state, sizes }: TrailProps) {
   )
 }
 
-function bodyPath(kind: TrailKind, shaft: Shaft, state: 'now' | 'past', head: number): string {
+function bodyPath(kind: TrailKind, shaft: Shaft, state: 'now' | 'past', head: number, unit: number): string {
   switch (kind) {
     case 'pass':
     case 'air':
@@ -49,16 +49,21 @@ function bodyPath(kind: TrailKind, shaft: Shaft, state: 'now' | 'past', head: nu
       return wavePath(
         shaft.start,
         offset(shaft.tip, arrivalOf(shaft), -head * 0.6),
-        WAVE_AMPLITUDE * (state === 'past' ? STROKES.past.wave : 1),
+        WAVE_AMPLITUDE * (state === 'past' ? STROKES.past.wave : 1) * unit,
+        unit,
       )
     case 'shot':
-      return doublePath(shaft, SHOT_LINES_APART, head * 0.7)
+      return doublePath(shaft, SHOT_LINES_APART * unit, head * 0.7)
     default:
       return unreachable(kind)
   }
 }
 
 /** The pale wash under what is being read. */
-export function Wash({ shaft }: { readonly shaft: Shaft }) {
-  return <path className="drawing-wash" d={shaftPath(shaft, 0)} />
+export function Wash({ shaft, sizes }: { readonly shaft: Shaft; readonly sizes: MarkSizes }) {
+  return <path className="drawing-wash" strokeWidth={attribute(STROKES.wash * sizes.unit)} d={shaftPath(shaft, 0)} />
+}
+
+function dashes(unit: number): string {
+  return `${attribute(0.95 * unit)} ${attribute(0.6 * unit)}`
 }

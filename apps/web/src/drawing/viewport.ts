@@ -1,4 +1,5 @@
 import type { Rectangle } from '@espalier/domain/geometry'
+import { markSizes } from './mark-sizes'
 import { attribute } from './paper-point'
 
 /** The page's part of a drawing: what is shown of the pitch, in page metres, and the margins for words round it. */
@@ -21,8 +22,10 @@ export function drawingFrame(shown: Rectangle, annotated: boolean): DrawingFrame
   const right = shown.right
   const top = -shown.far
   const bottom = -shown.near
-  const marginLeft = annotated ? MARGIN + SCALE_ROOM : MARGIN
-  const marginRight = annotated ? MARGIN + NAMES_ROOM : MARGIN
+  // The room for words grows with the words, as the marks do.
+  const unit = markSizes('desk', shown).unit
+  const marginLeft = annotated ? MARGIN + SCALE_ROOM * unit : MARGIN
+  const marginRight = annotated ? MARGIN + NAMES_ROOM * unit : MARGIN
   const viewBox = [left - marginLeft, top - MARGIN, right - left + marginLeft + marginRight, bottom - top + 2 * MARGIN]
     .map(attribute)
     .join(' ')

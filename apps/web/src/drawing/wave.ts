@@ -7,12 +7,12 @@ const POINTS_A_WAVE = 12
 
 /**
  * Places along a wave from one place to another: a whole number of half waves near the usual length, flat at both ends,
- * so that it leaves the foot and enters its head straight.
+ * so that it leaves the foot and enters its head straight. `unit` stretches the wave on large pitches.
  */
-export function wavePlaces(from: PaperPoint, to: PaperPoint, amplitude: number): readonly PaperPoint[] {
+export function wavePlaces(from: PaperPoint, to: PaperPoint, amplitude: number, unit = 1): readonly PaperPoint[] {
   const length = gapBetween(from, to)
   const direction = directionTo(from, to)
-  const halfWaves = Math.max(2, Math.round((2 * length) / WAVE_LENGTH))
+  const halfWaves = Math.max(2, Math.round((2 * length) / (WAVE_LENGTH * unit)))
   const count = Math.ceil((halfWaves * POINTS_A_WAVE) / 2)
   return Array.from({ length: count + 1 }, (_, index) => {
     const share = index / count
@@ -27,8 +27,8 @@ function taper(share: number, length: number): number {
   return Math.min(1, nearest)
 }
 
-export function wavePath(from: PaperPoint, to: PaperPoint, amplitude: number): string {
-  return wavePlaces(from, to, amplitude)
+export function wavePath(from: PaperPoint, to: PaperPoint, amplitude: number, unit = 1): string {
+  return wavePlaces(from, to, amplitude, unit)
     .map((place, index) => `${index === 0 ? 'M' : 'L'}${pathPlace(place)}`)
     .join('')
 }

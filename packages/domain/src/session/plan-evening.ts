@@ -1,21 +1,17 @@
-import type { Stage } from '../curriculum'
-import type { PatternDocument } from '../pattern'
 import type { Space } from '../pitch'
-import { type Millimetres, minutes } from '../quantities'
+import { type Millimetres, type Minutes, minutes } from '../quantities'
 import { AGE_DEFAULTS, type AgeDefaults, ageBand, CHILDREN_A_BALL_MAX } from './age-defaults'
-import { type ChosenEvening, chooseEvening } from './choose-stage'
-import { countEquipment } from './count-equipment'
+import { CHILDREN_MIN, chooseTheme, type Theme } from './choose-theme'
+import { type CountedEquipment, countEquipment } from './count-equipment'
 import { type FilledSlot, fillSlot } from './fill-slot'
 import type { Kit, KitDate, Turnout } from './kit'
 import { planNote } from './notes'
-import { PLANNER_VERSION, type PlanNote, type SessionPlan } from './plan'
+import { PLANNER_VERSION, type PlanNote, type PlannedActivity, type SessionPlan } from './plan'
 import { type WantedActivities, wantedActivities } from './plan-activities'
 import { type ActivityInPlan, planActivity } from './plan-activity'
-import { whyNotPractised } from './practise-pattern'
-import { setOutWalk } from './set-out'
+import { type SetOut, setOutWalk } from './set-out'
 import { shareItems } from './set-out-items'
-import { stageDocument } from './stage-field'
-import { type Child, type WhoCame, whoCame } from './who-came'
+import { type WhoCame, whoCame } from './who-came'
 import { gameSharePermille, wishNotes } from './wishes'
 
 export type EveningFacts = {
@@ -27,7 +23,7 @@ export type EveningFacts = {
 }
 
 /** Turnouts and slots plans are made for; outside them the plan still stands, and says so. */
-const CHILDREN = { min: 4, max: 24 } as const
+const CHILDREN_MAX = 24
 const SLOT_MINUTES = { min: 45, max: 90 } as const
 
 /**
@@ -36,134 +32,119 @@ const SLOT_MINUTES = { min: 45, max: 90 } as const
  * is said in its notes. Equal facts give an equal plan, in whatever order the children are listed.
  */
 export function planEvening(facts: EveningFacts): SessionPlan {
-  const who = whoCame(facts.kit, facts.turnout)
-  const age = AGE_DEFAULTS[ageBand(facts.kit.team.ageGroup)]
-  const theme = chooseTheme(facts, who.children)
-  const wanted = wantedActivities(theme.model, theme.run?.stage ?? null, age, facts.turnout.adults, facts.date.minutes)
-  const filled =
-    who.children.length === 0 ? nobody(facts) : fillSlot(facts.date.minutes, facts.turnout.adults, claims(wanted))
+  const { kit, date, turnout, space } = facts
+  const who = whoCame(kit, turnout)
+  const age = AGE_DEFAULTS[ageBand(kit.team.ageGroup)]
+  const theme = chooseTheme(kit, who.children, space)
+  const wanted = wantedActivities(theme.model, theme.run?.stage ?? null, age, turnout.adults, date.minutes)
+  const claims = wanted.activities.map((activity) => activity.claim)
+  const filled = who.children.length === 0 ? nobodyCame(date.minutes) : fillSlot(date.minutes, turnout.adults, claims)
+  const choices = kit.adopted?.content.settings
   const planned = filled.activities.flatMap((time, index) => {
     const activity = wanted.activities[index]
-    return activity
-      ? [
-          planActivity(activity, time, index, {
-            ...facts,
-            who,
-            age,
-            run: theme.run,
-            choices: facts.kit.adopted?.content.settings,
-          }),
-        ]
-      : []
+    const withAll = { who, age, space, turnout, run: theme.run, choices }
+    return activity ? [planActivity(activity, time, index, withAll)] : []
   })
-  return assemble(facts, who, age, theme, wanted, filled, planned)
-}
-
-/** What a stage's practice needs of the version. */
-export type ThemeRun = { readonly stage: Stage; readonly document: PatternDocument }
-
-type Theme = Pick<ChosenEvening, 'choice' | 'model'> & {
-  /** Null where there is no stage, or too few came for it. */
-  readonly run: ThemeRun | null
-  readonly notes: readonly PlanNote[]
-}
-
-function chooseTheme(facts: EveningFacts, children: readonly Child[]): Theme {
-  const content = facts.kit.adopted?.content
-  if (!content) return { choice: null, model: null, run: null, notes: [planNote('no-version')] }
-  const { stage, choice, model } = chooseEvening(content, facts.kit.progress)
-  const noModel = model ? [] : [planNote('no-model-session')]
-  const document = stage && stageDocument(content, stage)
-  if (!stage || !document) return { choice: null, model, run: null, notes: [...noModel, planNote('no-stage')] }
-  if (children.length < CHILDREN.min) return { choice: null, model, run: null, notes: noModel }
-  const whyNot = whyNotPractised({ document, stage, children, space: facts.space, choices: content.settings })
-  if (whyNot) return { choice: null, model, run: null, notes: [...noModel, whyNot] }
-  const days = facts.kit.progress.find((progress) => progress.stageId === stage.stageId)?.sessions ?? 0
-  return { choice, model, run: { stage, document }, notes: [...noModel, planNote('stage-chosen', stage.title, days)] }
-}
-
-function claims(wanted: WantedActivities) {
-  return wanted.activities.map((activity) => activity.claim)
+  return assemble({ facts, who, age, theme, wanted, filled, planned })
 }
 
 /** Without a child there is nothing to play: the slot is one pause. */
-function nobody(facts: EveningFacts): FilledSlot {
-  const slot = facts.date.minutes
+function nobodyCame(slot: Minutes): FilledSlot {
   return { activities: [], pauses: [{ kind: 'close', title: 'Nobody came', startMinute: minutes(0), minutes: slot }] }
 }
 
-function assemble(
-  facts: EveningFacts,
-  who: WhoCame,
-  age: AgeDefaults,
-  theme: Theme,
-  wanted: WantedActivities,
-  filled: FilledSlot,
-  planned: readonly ActivityInPlan[],
-): SessionPlan {
-  const { kit, date, turnout, space, paceMm } = facts
-  const choices = kit.adopted?.content.settings
+type Parts = {
+  readonly facts: EveningFacts
+  readonly who: WhoCame
+  readonly age: AgeDefaults
+  readonly theme: Theme
+  readonly wanted: WantedActivities
+  readonly filled: FilledSlot
+  readonly planned: readonly ActivityInPlan[]
+}
+
+function assemble(parts: Parts): SessionPlan {
+  const { facts, who, theme, filled, planned } = parts
   const activities = planned.map((each) => each.activity)
-  const walk = setOutWalk(
-    shareItems(
-      planned.flatMap((each) => each.items),
-      space,
-      choices,
-    ),
-    space,
-    paceMm,
-    choices,
-  )
-  const teamBibs = Math.max(0, ...activities.map((activity) => bibsOf(activity.groups)))
-  const balls = Math.max(
-    Math.ceil(who.children.length / CHILDREN_A_BALL_MAX.value),
-    ...activities.map((each) => each.areas.length),
-    0,
-  )
-  const rondos = new Set(activities.filter((each) => each.kind === 'rondo').map((each) => each.activityId))
-  const equipment = countEquipment(walk.stops, teamBibs, balls, kit.equipment, rondos)
-  const longestWaitSeconds = Math.max(0, ...planned.map((each) => each.waitSeconds))
+  const walk = walkOf(facts, planned)
+  const equipment = equipmentOf(facts, activities, walk, who.children.length)
+  const isFull = activities.some((activity) => activity.kind === 'pattern')
   return {
     v: 1,
     planner: PLANNER_VERSION,
-    totalMinutes: date.minutes,
-    kind: theme.run && activities.some((each) => each.kind === 'pattern') ? 'full' : 'games-only',
-    stage: activities.some((each) => each.kind === 'pattern') ? theme.choice : null,
+    totalMinutes: facts.date.minutes,
+    kind: isFull ? 'full' : 'games-only',
+    stage: isFull ? theme.choice : null,
     children: who.children.map((child) => child.playerId),
     sitsOut: who.sitsOut,
-    adults: turnout.adults,
+    adults: facts.turnout.adults,
     activities,
     pauses: filled.pauses,
     setOut: equipment.stops,
     setOutPaces: walk.paces,
     setOutChecks: walk.checks,
-    paceMm,
+    paceMm: facts.paceMm,
     equipmentNeeded: equipment.needed,
     equipmentShort: equipment.short,
     substitutes: equipment.substitutes,
-    longestWaitSeconds,
+    longestWaitSeconds: longestWait(planned),
     gameSharePermille: gameSharePermille(activities),
-    notes: [
-      ...turnoutNotes(who, date.minutes),
-      ...theme.notes,
-      ...(wanted.leftOut.length > 0 ? [planNote('adults-short', wanted.leftOut)] : []),
-      ...planned.flatMap((each) => each.notes),
-      ...wishNotes(activities, longestWaitSeconds, kit.equipment.ball, who.children.length, age),
-      ...equipment.notes,
-      ...checkNotes(walk.checks),
-    ],
+    notes: notesOf(parts, activities, equipment, walk),
   }
 }
 
-function bibsOf(groups: SessionPlan['activities'][number]['groups']): number {
-  return groups.filter((group) => group.bibs).reduce((sum, group) => sum + group.children.length, 0)
+function walkOf({ kit, space, paceMm }: EveningFacts, planned: readonly ActivityInPlan[]): SetOut {
+  const choices = kit.adopted?.content.settings
+  const items = planned.flatMap((each) => each.items)
+  return setOutWalk(shareItems(items, space, choices), space, paceMm, choices)
+}
+
+/** The most bibs and balls any one activity needs; a ball for five children at least. */
+function equipmentOf(
+  facts: EveningFacts,
+  activities: readonly PlannedActivity[],
+  walk: SetOut,
+  children: number,
+): CountedEquipment {
+  const teamBibs = Math.max(0, ...activities.map(bibsOf))
+  const balls = Math.max(
+    Math.ceil(children / CHILDREN_A_BALL_MAX.value),
+    ...activities.map((each) => each.areas.length),
+  )
+  const rondos = activities.filter((each) => each.kind === 'rondo').map((each) => each.activityId)
+  return countEquipment(walk.stops, teamBibs, balls, facts.kit.equipment, new Set(rondos))
+}
+
+function bibsOf(activity: PlannedActivity): number {
+  return activity.groups.filter((group) => group.bibs).reduce((sum, group) => sum + group.children.length, 0)
+}
+
+function longestWait(planned: readonly ActivityInPlan[]): number {
+  return Math.max(0, ...planned.map((each) => each.waitSeconds))
+}
+
+function notesOf(
+  { facts, who, age, theme, wanted, planned }: Parts,
+  activities: readonly PlannedActivity[],
+  equipment: CountedEquipment,
+  walk: SetOut,
+): readonly PlanNote[] {
+  return [
+    ...turnoutNotes(who, facts.date.minutes),
+    ...theme.notes,
+    ...(wanted.leftOut.length > 0 ? [planNote('adults-short', wanted.leftOut)] : []),
+    ...planned.flatMap((each) => each.notes),
+    ...wishNotes(activities, longestWait(planned), facts.kit.equipment.ball, who.children.length, age),
+    ...equipment.notes,
+    ...checkNotes(walk.checks),
+  ]
 }
 
 function turnoutNotes(who: WhoCame, slot: number): readonly PlanNote[] {
   const count = who.children.length
   return [
-    ...(count < CHILDREN.min ? [planNote('too-few-children', count)] : []),
-    ...(count > CHILDREN.max ? [planNote('too-many-children', count)] : []),
+    ...(count < CHILDREN_MIN ? [planNote('too-few-children', count)] : []),
+    ...(count > CHILDREN_MAX ? [planNote('too-many-children', count)] : []),
     ...(slot < SLOT_MINUTES.min || slot > SLOT_MINUTES.max ? [planNote('minutes-out-of-range', slot)] : []),
     ...(who.sitsOut.length > 0 ? [planNote('sits-out', who.sitsOut.length)] : []),
   ]

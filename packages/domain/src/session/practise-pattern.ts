@@ -83,7 +83,7 @@ export function practisePattern(asked: PatternAsked): PatternPractice | null {
     roundsABlock,
     secondsARound,
     besideArea: beside ? 1 : null,
-    waitSeconds: beside ? 0 : waitSeconds(waiting + field.opponents, field.opponents, roundsABlock, secondsARound),
+    waitSeconds: beside ? 0 : waitSeconds(lineups, field.opponents, roundsABlock, secondsARound),
     detail: detailOf(stage.pressure, roundsABlock * blocks.length, sides),
     places: tonight,
     notes: [
@@ -122,11 +122,30 @@ function blocksOf(rounds: number, sides: readonly Side[]): readonly Side[] {
   return sides.flatMap((side) => Array.from({ length: each }, () => side))
 }
 
-/** Those off the field take turns as the opponents; with no opponents they wait for the next block. */
-function waitSeconds(off: number, opponents: number, roundsABlock: number, secondsARound: number): number {
+/**
+ * The longest any child waits. Those off the field take turns as the opponents, so a turn comes round; with no opponents a child
+ * waits out every block it is off, and blocks in a row add up.
+ */
+export function waitSeconds(
+  lineups: LineupPlan,
+  opponents: number,
+  roundsABlock: number,
+  secondsARound: number,
+): number {
+  const off = Math.max(0, ...lineups.blocks.map((block) => block.off.length))
   if (off <= opponents) return 0
-  const rounds = opponents === 0 ? roundsABlock : Math.ceil(off / opponents) - 1
-  return Math.min(rounds, roundsABlock) * secondsARound
+  if (opponents > 0) return Math.min(Math.ceil(off / opponents) - 1, roundsABlock) * secondsARound
+  return longestRunOff(lineups) * roundsABlock * secondsARound
+}
+
+function longestRunOff(lineups: LineupPlan): number {
+  let longest = 0
+  let runs = new Map<string, number>()
+  for (const block of lineups.blocks) {
+    runs = new Map(block.off.map((id) => [id, (runs.get(id) ?? 0) + 1]))
+    longest = Math.max(longest, ...runs.values())
+  }
+  return longest
 }
 
 function everyPlace(places: PatternPlaces) {

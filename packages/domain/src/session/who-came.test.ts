@@ -1,12 +1,16 @@
 import { expect, test } from 'vitest'
 import { ageBand } from './age-defaults'
 import { kit, turnout } from './kit.fixture'
-import { whoCame } from './who-came'
+import { guestIds, whoCame } from './who-came'
 
 test('a child ticked twice plays once, one who sits out does not play, guests have ids of their own', () => {
   const who = whoCame(kit(), turnout(['c02', 'c01', 'c02', 'c03'], { sitsOut: ['c03'], guests: ['XY', 'guest:AB'] }))
   expect(who.children.map((child) => child.playerId)).toEqual(['c01', 'c02', 'guest:AB', 'guest:XY'])
   expect(who.sitsOut).toEqual(['c03'])
+})
+
+test('initials are stripped of spaces and cut, and none at all is still a child', () => {
+  expect(guestIds(['A B', '', 'AB', 'Maximilian'])).toEqual(['guest:?', 'guest:AB', 'guest:AB-2', 'guest:Maximili'])
 })
 
 test('a guest is not sent in goal and has no history', () => {

@@ -32,11 +32,17 @@ export function whoCame(kit: Kit, turnout: Turnout): WhoCame {
 export function guestIds(initials: readonly string[]): readonly string[] {
   const seen = new Map<string, number>()
   return [...initials].sort(compareIds).map((raw) => {
-    const name = raw.startsWith(GUEST_PREFIX) ? raw.slice(GUEST_PREFIX.length) : raw
+    const name = initialsOf(raw)
     const count = (seen.get(name) ?? 0) + 1
     seen.set(name, count)
     return count === 1 ? `${GUEST_PREFIX}${name}` : `${GUEST_PREFIX}${name}-${count}`
   })
+}
+
+/** Up to eight signs without spaces; somebody without initials is "?", so that an empty box is still a child. */
+function initialsOf(raw: string): string {
+  const written = raw.startsWith(GUEST_PREFIX) ? raw.slice(GUEST_PREFIX.length) : raw
+  return [...written.replace(/\s/gu, '')].slice(0, 8).join('') || '?'
 }
 
 /** Guests, and children whose names are already erased, play without history; nobody is sent in goal unasked. */

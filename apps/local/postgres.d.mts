@@ -15,3 +15,5 @@ export function startPostgres(wish: {
   readonly settings?: Readonly<Record<string, string>>
   readonly initArguments?: readonly string[]
 }): Promise<Server>
+
+export function endPostgres(folder: string): Promise<string>

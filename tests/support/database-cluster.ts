@@ -1,12 +1,12 @@
 import { randomBytes } from 'node:crypto'
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pg from 'pg'
 import type { TestProject } from 'vitest/node'
 import { migrate, readMigrations } from '../../apps/api/src/db/migrate'
 import { ensureDatabaseAccess, ensureRoles, type RolePasswords } from '../../apps/api/src/db/roles'
-import { startPostgres } from '../../apps/local/postgres.mjs'
+import { endPostgres, startPostgres } from '../../apps/local/postgres.mjs'
 
 /** One PostgreSQL for a test run: where it is, and who may log in. */
 export type TestCluster = {
@@ -58,7 +58,7 @@ async function startOwnServer() {
   for (const name of readdirSync(RUNS)) await removeAbandonedRun(join(RUNS, name))
   const folder = mkdtempSync(join(RUNS, 'run-'))
   const password = secret()
-  writeFileSync(join(folder, 'run.json'), JSON.stringify({ pid: process.pid, password }), { mode: 0o600 })
+  writeFileSync(join(folder, 'run.json'), JSON.stringify({ pid: process.pid }))
   const settings = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '200' }
   const server = await startPostgres({
     folder: join(folder, 'postgres'),
@@ -75,16 +75,20 @@ async function startOwnServer() {
   }
 }
 
-/** A run that was killed leaves its server and its folder; the next run ends both. */
+/** A run that was killed leaves its server and its folder; the next run ends both. Renaming lets one run of two do it. */
 async function removeAbandonedRun(folder: string): Promise<void> {
   const run = readRun(folder)
   if (run === null || isAlive(run.pid)) return
-  const server = await startPostgres({ folder: join(folder, 'postgres'), password: run.password })
-  await server.stop()
-  removeFolders(folder, server.folder)
+  const claimed = `${folder}-${process.pid}`
+  try {
+    renameSync(folder, claimed)
+  } catch {
+    return
+  }
+  removeFolders(claimed, await endPostgres(join(claimed, 'postgres')))
 }
 
-function readRun(folder: string): { readonly pid: number; readonly password: string } | null {
+function readRun(folder: string): { readonly pid: number } | null {
   try {
     return JSON.parse(readFileSync(join(folder, 'run.json'), 'utf8'))
   } catch {

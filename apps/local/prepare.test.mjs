@@ -1,0 +1,104 @@
+import { mkdirSync, mkdtempSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, test } from 'vitest'
+import { hashOf } from './build.mjs'
+import { isInstalled, refuseOldNode } from './install.mjs'
+import { readArguments, readDatabaseUrl, readPort } from './read-arguments.mjs'
+import { readSecrets } from './secrets.mjs'
+
+const folders = []
+afterAll(() => {
+  for (const folder of folders) rmSync(folder, { recursive: true })
+})
+
+function newFolder() {
+  const folder = mkdtempSync(join(tmpdir(), 'espalier-prepare-'))
+  folders.push(folder)
+  return folder
+}
+
+describe('what is asked for', () => {
+  test('is read from the command line and the environment, with plain defaults', () => {
+    expect(readArguments([], {})).toEqual({
+      development: false,
+      buildOnly: false,
+      port: 4173,
+      folder: null,
+      databaseUrl: null,
+    })
+    expect(readArguments(['--build-only'], { PORT: '5000', ESPALIER_DATA: 'here' })).toMatchObject({
+      buildOnly: true,
+      port: 5000,
+      folder: 'here',
+    })
+  })
+
+  test('a wrong port, address or flag is named', () => {
+    for (const text of ['0', '65536', '80.5', 'web']) expect(() => readPort(text)).toThrow(`PORT is ${text}`)
+    expect(() => readDatabaseUrl('mysql://x')).toThrow('postgresql://')
+    expect(() => readArguments(['--fast'], {})).toThrow('--fast')
+  })
+
+  test('a Node that is too old is named with the oldest that works', () => {
+    for (const version of ['20.18.3', '18.20.0']) expect(() => refuseOldNode(version)).toThrow(/Node 20\.19 or newer/)
+    for (const version of ['20.19.0', '22.0.0', '24.1.0']) expect(() => refuseOldNode(version)).not.toThrow()
+  })
+})
+
+describe('installing', () => {
+  test('is wanted without packages, after another lockfile, and not otherwise', () => {
+    const root = newFolder()
+    writeFileSync(join(root, 'package-lock.json'), 'one')
+    expect(isInstalled(root)).toBe(false)
+
+    mkdirSync(join(root, 'node_modules'))
+    writeFileSync(join(root, 'node_modules', '.package-lock.json'), '')
+    expect(isInstalled(root)).toBe(true)
+
+    writeFileSync(join(root, 'package-lock.json'), 'two')
+    expect(isInstalled(root)).toBe(false)
+  })
+
+  test('is wanted when the lockfile is newer than what was installed by hand', () => {
+    const root = newFolder()
+    mkdirSync(join(root, 'node_modules'))
+    writeFileSync(join(root, 'node_modules', '.package-lock.json'), '')
+    writeFileSync(join(root, 'package-lock.json'), 'one')
+    const later = Date.now() / 1_000 + 60
+    utimesSync(join(root, 'package-lock.json'), later, later)
+    expect(isInstalled(root)).toBe(false)
+  })
+})
+
+describe('building', () => {
+  test('is wanted when a byte or a name of a source changes, not when a test or a result does', () => {
+    const root = newFolder()
+    mkdirSync(join(root, 'src'))
+    writeFileSync(join(root, 'src', 'one.ts'), 'one')
+    const first = hashOf(root, ['src'])
+    writeFileSync(join(root, 'src', 'one.test.ts'), 'test')
+    mkdirSync(join(root, 'src', 'dist'))
+    writeFileSync(join(root, 'src', 'dist', 'one.js'), 'built')
+    expect(hashOf(root, ['src'])).toBe(first)
+    writeFileSync(join(root, 'src', 'two.ts'), '')
+    const second = hashOf(root, ['src'])
+    expect(second).not.toBe(first)
+    writeFileSync(join(root, 'src', 'two.ts'), 'two')
+    expect(hashOf(root, ['src'])).not.toBe(second)
+  })
+})
+
+describe('secrets', () => {
+  test('are made once, differ, stay, and are for their owner only', () => {
+    const folder = newFolder()
+    const first = readSecrets(folder, {})
+    expect(new Set(Object.values(first)).size).toBe(5)
+    expect(readSecrets(folder, {})).toEqual(first)
+    expect(statSync(join(folder, 'secrets.json')).mode & 0o777).toBe(0o600)
+  })
+
+  test('the key of names may come from the environment instead', () => {
+    expect(readSecrets(newFolder(), { ESPALIER_KEK: 'from outside' }).keyEncryptionKey).toBe('from outside')
+  })
+})

@@ -10,6 +10,8 @@ export function proxy(request: NextRequest): NextResponse {
   if (isFieldPage(request.nextUrl.pathname) && !DEVELOPMENT) {
     const response = NextResponse.next()
     response.headers.set(POLICY, fieldPolicy(readFieldScriptHashes()))
+    // Kept, but asked for anew each time there is a network: the page and its scripts belong to one build.
+    response.headers.set('Cache-Control', 'no-cache')
     return response
   }
   const policy = onlinePolicy(freshNonce(), DEVELOPMENT)

@@ -6,6 +6,8 @@ type MyClub = Me['clubs'][number]
 type RoleName = MyClub['roles'][number]['role']
 
 export type Way = { readonly title: string; readonly href: string }
+/** A way with what is found there. */
+export type SaidWay = Way & { readonly about: string }
 
 type WayName = 'people' | 'teams' | 'spaces' | 'patterns' | 'curricula' | 'coverage' | 'ledger'
 
@@ -24,14 +26,14 @@ const WAYS_OF_ROLE = {
 } as const satisfies Record<RoleName, readonly WayName[]>
 
 const WORDS = {
-  people: 'goPeople',
-  teams: 'goTeams',
-  spaces: 'goSpaces',
-  patterns: 'goPatterns',
-  curricula: 'goCurricula',
-  coverage: 'goCoverage',
-  ledger: 'goLedger',
-} as const satisfies Record<WayName, string>
+  people: ['goPeople', 'sayPeople'],
+  teams: ['goTeams', 'sayTeams'],
+  spaces: ['goSpaces', 'saySpaces'],
+  patterns: ['goPatterns', 'sayPatterns'],
+  curricula: ['goCurricula', 'sayCurricula'],
+  coverage: ['goCoverage', 'sayCoverage'],
+  ledger: ['goLedger', 'sayLedger'],
+} as const satisfies Record<WayName, readonly [string, string]>
 
 /** Tonight's page and squad of each team that someone coaches or assists. */
 export function teamWays(club: MyClub): readonly { readonly tonight: Way; readonly squad: Way }[] {
@@ -52,10 +54,11 @@ export function teamWays(club: MyClub): readonly { readonly tonight: Way; readon
 }
 
 /** The club's pages that at least one of someone's roles leads to, each once and always in the same order. */
-export function clubWays(club: MyClub): readonly Way[] {
+export function clubWays(club: MyClub): readonly SaidWay[] {
   const open = new Set<WayName>(club.roles.flatMap(({ role }): readonly WayName[] => WAYS_OF_ROLE[role]))
   return WAY_NAMES.filter((name) => open.has(name)).map((name) => ({
-    title: shellMessage(WORDS[name]),
+    title: shellMessage(WORDS[name][0]),
+    about: shellMessage(WORDS[name][1]),
     href: pageTo(pages[name], { clubId: club.clubId }),
   }))
 }

@@ -31,43 +31,53 @@ export default async function HomePage() {
 }
 
 function ClubWays({ club, first }: { readonly club: MyClub; readonly first: boolean }) {
-  const teams = teamWays(club)
   return (
-    <section aria-label={club.name} className="flex flex-col gap-4 border-t border-wire pt-4">
+    <section aria-labelledby={club.clubId} className="flex flex-col gap-4 border-t border-wire pt-4">
       <div>
-        <h2 className="voice-club text-lead leading-tight font-[560]">{club.name}</h2>
+        <h2 id={club.clubId} className="voice-club text-lead leading-tight font-[560]">
+          {club.name}
+        </h2>
         <p className="text-small text-ink-soft">
           {shellMessage('youAre', { name: club.displayName, roles: club.roles.map(roleWords).join(', ') })}
           {club.demo && ` ${shellMessage('demo')}.`}
         </p>
       </div>
-      {teams.length > 0 && (
-        <ul className="flex flex-col gap-3">
-          {teams.map(({ tonight, squad }, index) => (
-            <li key={tonight.href} className="flex flex-wrap items-center gap-x-6 gap-y-1">
-              <ButtonLink
-                href={tonight.href}
-                kind={first && index === 0 ? 'next' : 'plain'}
-                className="max-desk:w-full"
-              >
-                {tonight.title}
-              </ButtonLink>
-              <Link href={squad.href} className="inline-flex min-h-target items-center text-small">
-                {squad.title}
-              </Link>
-            </li>
-          ))}
-        </ul>
-      )}
-      <ul className="max-w-text border-t border-dotted border-ink-soft">
+      <TeamWays club={club} first={first} />
+      <dl>
         {clubWays(club).map((way) => (
-          <li key={way.href} className="border-b border-wire">
-            <Link href={way.href} className="flex min-h-target items-center no-underline hover:underline">
-              {way.title}
-            </Link>
-          </li>
+          <div
+            key={way.href}
+            className="border-t border-wire py-1 desk:grid desk:grid-cols-[14rem_1fr] desk:items-baseline desk:gap-6"
+          >
+            <dt>
+              <Link href={way.href} className="inline-flex min-h-target items-center font-semibold">
+                {way.title}
+              </Link>
+            </dt>
+            <dd className="text-small text-ink-soft max-desk:-mt-2 max-desk:pb-2">{way.about}</dd>
+          </div>
         ))}
-      </ul>
+      </dl>
     </section>
+  )
+}
+
+/** What a coach came for: tonight. The first one is the press to make next. */
+function TeamWays({ club, first }: { readonly club: MyClub; readonly first: boolean }) {
+  const teams = teamWays(club)
+  if (teams.length === 0) return null
+  return (
+    <ul className="flex flex-col gap-3">
+      {teams.map(({ tonight, squad }, index) => (
+        <li key={tonight.href} className="flex flex-wrap items-center gap-x-6 gap-y-1">
+          <ButtonLink href={tonight.href} kind={first && index === 0 ? 'next' : 'plain'} className="max-desk:w-full">
+            {tonight.title}
+          </ButtonLink>
+          <Link href={squad.href} className="inline-flex min-h-target items-center text-small">
+            {squad.title}
+          </Link>
+        </li>
+      ))}
+    </ul>
   )
 }

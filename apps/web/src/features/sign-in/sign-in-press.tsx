@@ -46,7 +46,7 @@ export function SignInPress() {
       {usedUp ? (
         <p>{signInMessage('askAgain')}</p>
       ) : (
-        <Button kind="next" onClick={signIn} aria-busy={state === 'sending'}>
+        <Button kind="next" className="desk:self-start" onClick={signIn} aria-busy={state === 'sending'}>
           {state === 'sending' ? signInMessage('pressing') : signInMessage('press')}
         </Button>
       )}

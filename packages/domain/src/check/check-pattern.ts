@@ -1,14 +1,16 @@
 import { type FormatChoices, formatOf } from '../formats'
-import type { PatternDocument } from '../pattern'
+import type { PatternDocument, Step } from '../pattern'
 import type { Space } from '../pitch'
+import { assert } from '../quantities'
 import type { CheckContext, Rule } from './context'
 import { type CheckLimits, DEFAULT_LIMITS } from './limits'
 import { type CheckNote, NOTE_CODES, type NoteCode } from './note'
-import { settingOf } from './play-step'
+import { playStep, type Setting, type State, settingOf } from './play-step'
 import { type AgeProfile, profileFor } from './profiles'
 import { RULES } from './rules'
 import type { Surface } from './surfaces'
-import { playThrough, type Timeline } from './timeline'
+import type { TimedStep } from './timed-step'
+import { playStates, type Timeline, timelineAfter } from './timeline'
 
 /** Stored with every published version: notes of another version may differ from today's. */
 export const CHECK_VERSION = '1'
@@ -48,7 +50,7 @@ function contextOf(document: PatternDocument, space: Space, options: CheckOption
   const profile = options.profile ?? profileFor(document.ageGroup)
   const surface = options.surface ?? 'normal'
   const setting = settingOf(document, space, profile, surface, choices)
-  const retime = (changed: PatternDocument) => playThrough(changed, setting)
+  const states = playStates(document, setting)
   return {
     document,
     space,
@@ -56,10 +58,31 @@ function contextOf(document: PatternDocument, space: Space, options: CheckOption
     surface,
     format: formatOf(document.formatId, choices),
     limits: { ...DEFAULT_LIMITS, ...options.limits },
-    timeline: retime(document),
+    timeline: timelineAfter(states.at(-1)!),
     place: setting.place,
-    retime,
+    retime: (index, step) => retimeStep(document, states, setting, index, step),
   }
+}
+
+/** From the step before: how a ball is played depends on the next step where that lets it through. */
+function retimeStep(
+  document: PatternDocument,
+  states: readonly State[],
+  setting: Setting,
+  index: number,
+  changed: Step,
+): TimedStep {
+  const steps = document.steps.map((step, at) => (at === index ? changed : step))
+  const first = Math.max(0, index - 1)
+  let state = states[first]
+  for (let at = first; at <= index; at += 1) {
+    const step = steps[at]
+    assert(state !== undefined && step !== undefined, 'a step to try again stands in the document')
+    state = playStep(state, step, steps[at + 1], setting)
+  }
+  const timed = state?.steps[index]
+  assert(timed !== undefined, 'a step that was played has its times')
+  return timed
 }
 
 /** What speaks of the whole pattern first, then step by step; within a step by the order of the codes. */

@@ -1,11 +1,12 @@
 import type { Format } from '../formats'
 import type { Point } from '../geometry'
-import type { PatternDocument } from '../pattern'
+import type { PatternDocument, Step } from '../pattern'
 import type { Space, Spot } from '../pitch'
 import type { CheckLimits } from './limits'
 import type { CheckNote } from './note'
 import type { AgeProfile } from './profiles'
 import type { Surface } from './surfaces'
+import type { TimedStep } from './timed-step'
 import type { Timeline } from './timeline'
 
 /** Everything a rule may look at. */
@@ -18,8 +19,8 @@ export type CheckContext = {
   readonly limits: CheckLimits
   readonly timeline: Timeline
   readonly place: (spot: Spot) => Point
-  /** Plays a changed document on the same space, so that a remedy is tried before it is named. */
-  readonly retime: (document: PatternDocument) => Timeline
+  /** Plays a changed step in the place of the one at this index, so that a remedy is tried before it is named. */
+  readonly retime: (index: number, step: Step) => TimedStep
 }
 
 export type Rule = (context: CheckContext) => readonly CheckNote[]

@@ -12,6 +12,8 @@ export type CheckLimits = {
   readonly poleMetres: Sourced<Metres>
   /** A ball passing a cone nearer than this touches it. */
   readonly coneMetres: Sourced<Metres>
+  /** A ball that ends this much short is still met with a step. */
+  readonly shortMetres: Sourced<Metres>
   /** The taker of a throw-in may stand this far outside the line. */
   readonly throwInMetres: Sourced<Metres>
 }
@@ -22,5 +24,6 @@ export const DEFAULT_LIMITS: CheckLimits = {
   placeMetres: habit(metres(1)),
   poleMetres: habit(metres(0.5)),
   coneMetres: habit(metres(0.2)),
+  shortMetres: habit(metres(1)),
   throwInMetres: habit(metres(1)),
 }

@@ -9,7 +9,8 @@ export function applyRemedy(document: PatternDocument, remedy: Remedy): PatternD
   return { ...document, steps }
 }
 
-function mendStep(step: Step, remedy: Remedy): Step {
+/** One step with a remedy applied. */
+export function mendStep(step: Step, remedy: Remedy): Step {
   switch (remedy.kind) {
     case 'start-run':
       return {

@@ -25,21 +25,28 @@ export function timelineOf(
   surface: Surface,
   choices?: FormatChoices,
 ): Timeline {
-  return playThrough(document, settingOf(document, space, profile, surface, choices))
+  return timelineAfter(playStates(document, settingOf(document, space, profile, surface, choices)).at(-1)!)
 }
 
-/** The same in a setting made before: a changed document is played again without measuring the space anew. */
-export function playThrough(document: PatternDocument, setting: Setting): Timeline {
+/** Everything known before each step, and after the last: a step can be tried again without playing those before it. */
+export function playStates(document: PatternDocument, setting: Setting): readonly State[] {
   const tracks = document.positions.map(
     ({ position, spot }): Track => ({ position, start: setting.place(spot), legs: [] }),
   )
   let state: State = { steps: [], tracks: new Map(tracks.map((track) => [track.position, track])) }
+  const states = [state]
   document.steps.forEach((step, index) => {
     state = playStep(state, step, document.steps[index + 1], setting)
+    states.push(state)
   })
-  const played = [...state.tracks.values()]
-  const ends = [...state.steps.map((step) => step.receivedAt), ...played.map(settledAt)]
-  return { steps: state.steps, tracks: played, endsAt: seconds(Math.max(0, ...ends)) }
+  return states
+}
+
+/** What stands once a state's steps are played. */
+export function timelineAfter(state: State): Timeline {
+  const tracks = [...state.tracks.values()]
+  const ends = [...state.steps.map((step) => step.receivedAt), ...tracks.map(settledAt)]
+  return { steps: state.steps, tracks, endsAt: seconds(Math.max(0, ...ends)) }
 }
 
 export type PlacedPlayer = { readonly position: Position; readonly point: Point }

@@ -1,3 +1,4 @@
+import type { Obstacle, PatternDocument } from '../pattern'
 import type { Metres, Seconds } from '../quantities'
 
 /** A walking pace for the reader's picture of a distance (habit: common practice, no source). */
@@ -15,4 +16,10 @@ export function saySeconds(duration: Seconds): string {
 
 function tenths(value: number): string {
   return String(Math.round(value * 10) / 10)
+}
+
+/** As "pole 2", counted among its kind in the order drawn; the only one of its kind goes without a number. */
+export function nameObstacle(document: PatternDocument, obstacle: Obstacle): string {
+  const alike = document.obstacles.filter((each) => each.kind === obstacle.kind)
+  return alike.length < 2 ? obstacle.kind : `${obstacle.kind} ${alike.indexOf(obstacle) + 1}`
 }

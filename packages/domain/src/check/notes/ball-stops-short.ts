@@ -4,11 +4,11 @@ import type { CheckNote } from '../note'
 import { sayMetres } from '../wording'
 
 /** The hardest kick or throw of this age does not carry the ball there. */
-export function ballStopsShortNotes({ timeline, profile }: CheckContext): readonly CheckNote[] {
+export function ballStopsShortNotes({ timeline, profile, limits }: CheckContext): readonly CheckNote[] {
   return timeline.steps.flatMap((step): CheckNote[] => {
     const short = millimetresOf(step.shortBy)
-    if (short <= 0) return []
-    const limit = step.kind === 'throw' || step.kind === 'roll' ? profile.throwSpeedMax : profile.kickSpeedMax
+    if (short <= millimetresOf(limits.shortMetres.value)) return []
+    const speed = step.kind === 'throw' || step.kind === 'roll' ? profile.throwSpeedMax : profile.kickSpeedMax
     const whom = step.receiver === null ? 'the target' : step.receiver
     return [
       {
@@ -17,10 +17,10 @@ export function ballStopsShortNotes({ timeline, profile }: CheckContext): readon
         stepId: step.stepId,
         position: step.actor,
         value: metresOf(short),
-        limit: 0,
+        limit: limits.shortMetres.value,
         unit: 'm',
-        sourceKind: limit.kind,
-        source: limit.source,
+        sourceKind: speed.kind,
+        source: speed.source,
         sentence: `The ball from ${step.actor} ends ${sayMetres(metresOf(short))} short of ${whom}, played as hard as this age can.`,
         remedy: null,
       },

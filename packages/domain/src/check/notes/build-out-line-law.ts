@@ -2,7 +2,7 @@ import { buildOutLine } from '../../pitch'
 import { metres, metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
-import { sayMetres } from '../wording'
+import { nameObstacle, sayMetres } from '../wording'
 
 /**
  * Where a format plays with a build-out line, opponents wait behind it at a goal kick until the ball is in play, and while
@@ -30,7 +30,7 @@ export function buildOutLineNotes({ document, format, space, place }: CheckConte
         unit: 'm',
         sourceKind: kind,
         source,
-        sentence: `The opponent ${each.obstacleId} must wait behind the build-out line until ${until}: ${sayMetres(metresOf(over))} further back.`,
+        sentence: `The ${nameObstacle(document, each)} must wait behind the build-out line until ${until}: ${sayMetres(metresOf(over))} further back.`,
         remedy: null,
       },
     ]

@@ -3,7 +3,7 @@ import { metresOf } from '../../quantities'
 import { isInArea, outsideByMm, ownArea } from '../areas'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
-import { sayMetres } from '../wording'
+import { nameObstacle, sayMetres } from '../wording'
 
 const LAW = 'IFAB Laws of the Game, Law 16 The Goal Kick'
 
@@ -39,7 +39,7 @@ function takerNotes({ document, format, timeline }: CheckContext): readonly Chec
       })
     }
   }
-  if (first.flight.kind === 'carried' || first.kind === 'throw' || first.kind === 'roll') {
+  if (first.flight.kind === 'carried') {
     notes.push({
       ...law,
       code: 'goal-kick-law',
@@ -68,7 +68,7 @@ function opponentNotes({ document, format, place }: CheckContext): readonly Chec
       unit: 'players',
       sourceKind: 'published',
       source: LAW,
-      sentence: `The opponent ${each.obstacleId} must be outside the penalty area until the ball is in play.`,
+      sentence: `The ${nameObstacle(document, each)} must be outside the penalty area until the ball is in play.`,
       remedy: null,
     }))
 }

@@ -5,9 +5,12 @@ import type { CheckContext } from '../context'
 import { laneMarginBetween, measureFromLane } from '../lane'
 import type { CheckNote } from '../note'
 import type { TimedStep } from '../timed-step'
-import { sayMetres, saySeconds } from '../wording'
+import { nameObstacle, sayMetres, saySeconds } from '../wording'
 
-/** A drawn opponent gets to the ball first somewhere along its way, or it runs into a pole or a cone. */
+/**
+ * A drawn opponent gets to the ball first somewhere along its way, or it runs into a pole or a cone. Opponents are taken to
+ * stand where they are drawn until the ball is played.
+ */
 export function laneClosedNotes(context: CheckContext): readonly CheckNote[] {
   return context.timeline.steps.flatMap((step) =>
     context.document.obstacles.flatMap((obstacle) => {
@@ -79,7 +82,7 @@ function standingNote(context: CheckContext, step: TimedStep, obstacle: Obstacle
     unit: 'm',
     sourceKind: limit.kind,
     source: limit.source,
-    sentence: `The ball from ${step.actor} to ${step.receiver ?? 'the target'} runs into the ${obstacle.kind} ${obstacle.obstacleId}.`,
+    sentence: `The ball from ${step.actor} to ${step.receiver ?? 'the target'} runs into the ${nameObstacle(context.document, obstacle)}.`,
     remedy: null,
   }
 }

@@ -103,7 +103,7 @@ const cases: readonly Case[] = [
       ...withSteps(play('s1', { kind: 'throw', from: 'GK', to: 'ST', into: { kind: 'feet' } })),
       restart: 'goalkeeper-hands',
     },
-    says: { severity: 'to-fix', stepId: 's1', position: 'GK', limit: 0, unit: 'm' },
+    says: { severity: 'to-fix', stepId: 's1', position: 'GK', limit: 1, unit: 'm' },
   },
   {
     title: 'a run that starts when the ball is already there',
@@ -309,6 +309,12 @@ describe('nothing is said of', () => {
   ])('%s', (_, document, code) => {
     expect(codesOf(document)).not.toContain(code)
   })
+})
+
+test('a run that ends where the ball is met over the line is said once', () => {
+  const over = spotAt('halfway-right', 0, 2)
+  const step = play('s1', intoSpace('GK', 'RW', over), [{ position: 'RW', to: over, start: 'with-the-ball' }])
+  expect(codesOf(withSteps(step)).filter((code) => code === 'off-the-space')).toHaveLength(1)
 })
 
 describe('offside', () => {

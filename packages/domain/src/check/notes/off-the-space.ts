@@ -1,10 +1,18 @@
-import { actorOf, type PatternDocument, type Position, placeOf, receiverOf } from '../../pattern'
+import {
+  actorOf,
+  type PatternDocument,
+  type PlacedPosition,
+  type Position,
+  placeOf,
+  receiverOf,
+  type Step,
+} from '../../pattern'
 import { type Spot, spaceRectangle } from '../../pitch'
 import { metres, metresOf, millimetresOf } from '../../quantities'
 import { outsideByMm } from '../areas'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
-import { sayMetres } from '../wording'
+import { nameObstacle, sayMetres } from '../wording'
 
 /** Nobody can stand, run or play where the space has ended. */
 export function offTheSpaceNotes(context: CheckContext): readonly CheckNote[] {
@@ -43,27 +51,40 @@ type NamedPlace = {
 function namedPlaces(document: PatternDocument): readonly NamedPlace[] {
   const first = document.steps[0]
   const thrower = document.restart === 'throw-in' && first !== undefined ? actorOf(first.action) : null
-  const starts = document.positions.map(({ position, spot }) => ({
-    spot,
-    stepId: null,
-    position,
-    what: `The starting place of ${position}`,
-    throwsIn: position === thrower,
-  }))
-  const things = [
-    ...document.obstacles.map((each) => ({ spot: each.spot, what: `The ${each.kind} ${each.obstacleId}` })),
-    ...document.targets.map((each) => ({ spot: each.spot, what: `The target ${each.targetId}` })),
-  ].map((each) => ({ ...each, stepId: null, position: null, throwsIn: false }))
-  const moves = document.steps.flatMap((step): NamedPlace[] => {
-    const spot = placeOf(step.action)
-    const receiver = receiverOf(step.action)
-    const ball = spot === null ? [] : [{ spot, position: receiver, what: `The place where ${receiver} meets the ball` }]
-    const runs = step.runs.map((run) => ({
-      spot: run.to,
-      position: run.position,
-      what: `The end of ${run.position}'s run`,
+  const standing = (list: readonly PlacedPosition[], what: string) =>
+    list.map(({ position, spot }) => ({
+      spot,
+      position,
+      what: `${what} of ${position}`,
+      throwsIn: position === thrower,
     }))
-    return [...ball, ...runs].map((each) => ({ ...each, stepId: step.stepId, throwsIn: false }))
-  })
-  return [...starts, ...things, ...moves]
+  const things = [
+    ...document.obstacles.map((each) => ({ spot: each.spot, what: `The ${nameObstacle(document, each)}` })),
+    ...document.targets.map((each) => ({ spot: each.spot, what: 'The target' })),
+  ].map((each) => ({ ...each, position: null, throwsIn: false }))
+  const still = [
+    ...standing(document.positions, 'The starting place'),
+    ...standing(document.inPossession, 'The place in possession'),
+    ...standing(document.onLoss, 'The place on losing the ball'),
+    ...things,
+  ].map((each) => ({ ...each, stepId: null }))
+  return [...still, ...document.steps.flatMap(placesOfStep)]
+}
+
+function placesOfStep(step: Step): readonly NamedPlace[] {
+  const { stepId, action } = step
+  const spot = placeOf(action)
+  const receiver = receiverOf(action)
+  const what =
+    'into' in action ? `The place where ${receiver} meets the ball` : `The end of ${receiver}'s way with the ball`
+  const ball = spot === null ? [] : [{ spot, position: receiver, what }]
+  const runs = step.runs
+    // A run to where the ball is met is the same place said twice.
+    .filter((run) => run.position !== receiver || spot === null || !isSameSpot(run.to, spot))
+    .map((run) => ({ spot: run.to, position: run.position, what: `The end of ${run.position}'s run` }))
+  return [...ball, ...runs].map((each) => ({ ...each, stepId, throwsIn: false }))
+}
+
+function isSameSpot(one: Spot, other: Spot): boolean {
+  return one.landmark === other.landmark && one.upMm === other.upMm && one.rightMm === other.rightMm
 }

@@ -4,7 +4,7 @@ import { nearestSpot } from '../../pitch'
 import { type Milliseconds, millisecondsOf, seconds, unreachable } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
-import { applyRemedy } from '../remedy'
+import { mendStep } from '../remedy'
 import type { TimedStep } from '../timed-step'
 import { playerAt } from '../timeline'
 import { saySeconds } from '../wording'
@@ -47,10 +47,11 @@ function lateMs(step: TimedStep): Milliseconds {
   return millisecondsOf(seconds(Math.max(0, (step.receiverArrivesAt ?? 0) - step.ballArrivesAt)))
 }
 
-/** Plays the document with the remedy and looks at the same step again. */
+/** Plays the step with the remedy and looks at it again. */
 function mends(context: CheckContext, index: number, remedy: Remedy): boolean {
-  const step = context.retime(applyRemedy(context.document, remedy)).steps[index]
-  return step !== undefined && lateMs(step) <= millisecondsOf(context.limits.lateSeconds.value)
+  const step = context.document.steps[index]
+  if (step === undefined) return false
+  return lateMs(context.retime(index, mendStep(step, remedy))) <= millisecondsOf(context.limits.lateSeconds.value)
 }
 
 /** The latest start of the run that is still early enough. */

@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto'
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import pg from 'pg'
@@ -58,7 +58,9 @@ async function startOwnServer() {
   for (const name of readdirSync(RUNS)) await removeAbandonedRun(join(RUNS, name))
   const folder = mkdtempSync(join(RUNS, 'run-'))
   const password = secret()
-  writeFileSync(join(folder, 'run.json'), JSON.stringify({ pid: process.pid }))
+  // As root, the server's own user must be able to pass through.
+  chmodSync(folder, 0o755)
+  writeFileSync(join(folder, 'run.pid'), String(process.pid))
   const settings = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '200' }
   const server = await startPostgres({
     folder: join(folder, 'postgres'),
@@ -75,28 +77,29 @@ async function startOwnServer() {
   }
 }
 
-/** A run that was killed leaves its server and its folder; the next run ends both. Renaming lets one run of two do it. */
+/** A run that was killed leaves its server and its folder; the next run ends both, and of two at once only one does. */
 async function removeAbandonedRun(folder: string): Promise<void> {
-  const run = readRun(folder)
-  if (run === null || isAlive(run.pid)) return
-  const claimed = `${folder}-${process.pid}`
+  if (readPid(folder, 'run.pid') === null || isAlive(readPid(folder, 'run.pid'))) return
+  if (isAlive(readPid(folder, 'ending.pid'))) return
   try {
-    renameSync(folder, claimed)
+    rmSync(join(folder, 'ending.pid'), { force: true })
+    writeFileSync(join(folder, 'ending.pid'), String(process.pid), { flag: 'wx' })
   } catch {
     return
   }
-  removeFolders(claimed, await endPostgres(join(claimed, 'postgres')))
+  removeFolders(folder, await endPostgres(join(folder, 'postgres')))
 }
 
-function readRun(folder: string): { readonly pid: number } | null {
+function readPid(folder: string, name: string): number | null {
   try {
-    return JSON.parse(readFileSync(join(folder, 'run.json'), 'utf8'))
+    return Number(readFileSync(join(folder, name), 'utf8'))
   } catch {
     return null
   }
 }
 
-function isAlive(pid: number): boolean {
+function isAlive(pid: number | null): boolean {
+  if (pid === null) return false
   try {
     process.kill(pid, 0)
     return true

@@ -1,6 +1,6 @@
 import { type FormatChoices, formatOf } from '../formats'
 import type { Point } from '../geometry'
-import { actorOf, type PatternDocument } from '../pattern'
+import { actorOf, listSpots, type PatternDocument } from '../pattern'
 import { placeSpots, type Space, type Spot } from '../pitch'
 import { assert } from '../quantities'
 
@@ -13,14 +13,17 @@ export function placerFor(document: PatternDocument, space: Space, choices?: For
   const first = document.steps[0]
   const starter = first === undefined ? undefined : actorOf(first.action)
   const ball = document.positions.find((each) => each.position === starter)?.spot
-  // A spot is asked for by many rules; it is worked out once.
   const known = new Map<Spot, Point>()
+  const measure = (spots: readonly Spot[]) => {
+    for (const placed of placeSpots(space, format, spots, ball)) {
+      assert(placed.point, `the format ${document.formatId} has no ${placed.spot.landmark}`)
+      known.set(placed.spot, placed.point)
+    }
+  }
+  // Many rules ask for the same spots: the document's are measured at once, those of a remedy as they come up.
+  measure(listSpots(document).map((named) => named.spot))
   return (spot) => {
-    const before = known.get(spot)
-    if (before !== undefined) return before
-    const placed = placeSpots(space, format, [spot], ball)[0]
-    assert(placed?.point, `the format ${document.formatId} has no ${spot.landmark}`)
-    known.set(spot, placed.point)
-    return placed.point
+    if (!known.has(spot)) measure([spot])
+    return known.get(spot)!
   }
 }

@@ -6,7 +6,7 @@ import type { DocumentFault } from './faults'
 /** A spot hangs on a landmark of the format's pitch: there is no build-out line in a format that plays without one. */
 export function landmarkFaults(document: PatternDocument): readonly DocumentFault[] {
   const pitch = nominalSpace(document.formatId)
-  return namedSpots(document).flatMap(({ spot, pointer }): DocumentFault[] =>
+  return listSpots(document).flatMap(({ spot, pointer }): DocumentFault[] =>
     landmarkPoint(pitch, spot.landmark) === null
       ? [
           {
@@ -19,10 +19,10 @@ export function landmarkFaults(document: PatternDocument): readonly DocumentFaul
   )
 }
 
-type NamedSpot = { readonly spot: Spot; readonly pointer: string }
+export type NamedSpot = { readonly spot: Spot; readonly pointer: string }
 
-/** Every spot of a document with its pointer. */
-function namedSpots(document: PatternDocument): readonly NamedSpot[] {
+/** Every spot of a document with the JSON pointer (RFC 6901) to it. */
+export function listSpots(document: PatternDocument): readonly NamedSpot[] {
   const placed = (list: readonly PlacedPosition[] | readonly { readonly spot: Spot }[], pointer: string): NamedSpot[] =>
     list.map((each, index) => ({ spot: each.spot, pointer: `${pointer}/${index}/spot` }))
   return [

@@ -21,8 +21,9 @@ export function twoInOnePlaceNotes(context: CheckContext): readonly CheckNote[] 
     return players.flatMap((one, index) =>
       players.slice(index + 1).flatMap((other): CheckNote[] => {
         const apart = millimetresOf(distance(one.point, other.point))
+        if (apart >= millimetresOf(limit.value)) return []
         const pair = `${one.position} ${other.position}`
-        if (apart >= millimetresOf(limit.value) || named.has(pair)) return []
+        if (named.has(pair)) return []
         named.add(pair)
         return [
           {

@@ -64,6 +64,7 @@ const activity: z.ZodMiniType<PlannedActivity> = z.strictObject({
     .check(z.maxLength(24)),
   lineups: z.nullable(lineups),
   roundsABlock: tally,
+  takeTurns: tally,
   secondsARound: tally,
   opponents: z.int().check(z.minimum(0), z.maximum(22)),
   besideArea: z.nullable(z.int().check(z.minimum(0), z.maximum(12))),

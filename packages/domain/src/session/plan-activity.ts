@@ -62,6 +62,7 @@ function planPractice(wanted: WantedActivity, time: Time, facts: ActivityFacts):
     lineups: practice.lineups,
     opponents: practice.opponents,
     roundsABlock: practice.roundsABlock,
+    takeTurns: practice.takeTurns,
     secondsARound: practice.secondsARound,
     besideArea: practice.besideArea,
     conditions: [...wanted.conditions, ...run.stage.conditions],
@@ -99,6 +100,7 @@ function planGame(
     lineups: null,
     opponents: 0,
     roundsABlock: 0,
+    takeTurns: 0,
     secondsARound: 0,
     besideArea: null,
   }

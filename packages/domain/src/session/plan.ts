@@ -40,11 +40,13 @@ export type PlannedActivity = {
   readonly pressure: Pressure | null
   readonly areas: readonly Area[]
   readonly groups: readonly Group[]
-  /** Who plays where in which block; a block's `off` are first the live opponents (`opponents` of them), then next in. */
+  /** Who plays where in which block. Of those `off`, `opponents` defend each round: whoever has waited longest. */
   readonly lineups: LineupPlan | null
   readonly opponents: number
   /** Attempts in each block of the line-ups, and how long one takes with the walk back; 0 without line-ups. */
   readonly roundsABlock: number
+  /** So many neighbouring blocks alternate round by round, so that nobody waits long; 1: one block after the other; 0 without. */
+  readonly takeTurns: number
   readonly secondsARound: number
   /** Where a second adult is here: an area beside the pattern where those next in keep the ball, or null. */
   readonly besideArea: number | null

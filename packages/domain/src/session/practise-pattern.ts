@@ -11,7 +11,8 @@ import { edgesOf } from './fit-areas'
 import { planNote } from './notes'
 import { areaBetween, areaRound, type PatternPlaces, patternPlaces } from './pattern-places'
 import type { Area, PlanNote } from './plan'
-import { chooseField, fewestNeeded, OPPONENTS_WANTED } from './stage-field'
+import { chooseField, fewestNeeded, OPPONENTS_WANTED, type StageField } from './stage-field'
+import { longestWaitRounds } from './wait-rounds'
 import type { Child } from './who-came'
 
 /** A line-up stays for at least so many rounds: fewer, and a child has only just found the place. */
@@ -26,6 +27,7 @@ export type PatternPractice = {
   readonly lineups: LineupPlan
   readonly opponents: number
   readonly roundsABlock: number
+  readonly takeTurns: number
   readonly secondsARound: number
   readonly besideArea: number | null
   readonly waitSeconds: number
@@ -66,25 +68,29 @@ export function practisePattern(asked: PatternAsked): PatternPractice | null {
   const { field, adultInGoal, places } = fieldTonight(asked)
   if (!field) return null
   const sides = field.sides
-  const rounds = roundsIn(asked.minutes, age.secondsARound.value)
-  const blocks = blocksOf(rounds, sides)
-  const roundsABlock = Math.max(1, Math.floor(rounds / blocks.length))
-  const { lineups, lacking } = solveWithStandIns(children, field.positions, blocks)
   const tonight = places.filter((each) => sides.includes(each.side)).map((each) => each.places)
   const area = areaRound(tonight.flatMap(everyPlace), space)
   const waiting = children.length - field.positions.length - field.opponents
   const beside = asked.adults >= 2 && waiting >= BESIDE_CHILDREN_MIN ? fitBeside(area, waiting, space) : null
+  const takeTurns = beside ? 1 : turnsFor(children.length, field, age)
   const secondsARound = age.secondsARound.value
+  const rounds = roundsIn(asked.minutes, secondsARound)
+  const blocks = blocksOf(rounds, sides, takeTurns)
+  const roundsABlock = Math.max(1, Math.floor(rounds / blocks.length))
+  const { lineups, lacking } = solveWithStandIns(children, field.positions, blocks)
   const cut = [...new Set(tonight.flatMap((each) => each.cut.map(({ name }) => name)))]
   return {
     areas: beside ? [area, beside] : [area],
     lineups,
     opponents: field.opponents,
     roundsABlock,
+    takeTurns,
     secondsARound,
     besideArea: beside ? 1 : null,
-    waitSeconds: beside ? 0 : waitSeconds(lineups, field.opponents, roundsABlock, secondsARound),
-    detail: detailOf(stage.pressure, roundsABlock * blocks.length, sides),
+    waitSeconds: beside
+      ? 0
+      : longestWaitRounds(lineups.blocks, field.opponents, roundsABlock, takeTurns) * secondsARound,
+    detail: detailOf(stage.pressure, roundsABlock * blocks.length, sides, takeTurns),
     places: tonight,
     notes: [
       ...(cut.length > 0 ? [planNote('cut-to-space', cut)] : []),
@@ -115,37 +121,24 @@ function roundsIn(minutes: number, secondsARound: number): number {
   return Math.max(1, Math.floor((minutes * 60) / secondsARound))
 }
 
-/** Equal numbers of blocks a side, left first, then right; at least one each however short the time. */
-function blocksOf(rounds: number, sides: readonly Side[]): readonly Side[] {
+/** Equal numbers of blocks a side, left first, then right, a whole number of turns; one turn each however short the time. */
+function blocksOf(rounds: number, sides: readonly Side[], takeTurns: number): readonly Side[] {
   const most = Math.min(BLOCKS_MAX.value, Math.floor(rounds / ROUNDS_A_BLOCK_MIN.value))
-  const each = Math.max(1, Math.floor(most / sides.length))
+  const each = Math.max(1, Math.floor(most / (sides.length * takeTurns))) * takeTurns
   return sides.flatMap((side) => Array.from({ length: each }, () => side))
 }
 
 /**
- * The longest any child waits. Those off the field take turns as the opponents, so a turn comes round; with no opponents a child
- * waits out every block it is off, and blocks in a row add up.
+ * How many line-ups take turns, round by round. One after the other, those off wait out a whole block; where that breaks the
+ * age's wish, as many line-ups as it takes to have everybody in one alternate.
  */
-export function waitSeconds(
-  lineups: LineupPlan,
-  opponents: number,
-  roundsABlock: number,
-  secondsARound: number,
-): number {
-  const off = Math.max(0, ...lineups.blocks.map((block) => block.off.length))
-  if (off <= opponents) return 0
-  if (opponents > 0) return Math.min(Math.ceil(off / opponents) - 1, roundsABlock) * secondsARound
-  return longestRunOff(lineups) * roundsABlock * secondsARound
-}
-
-function longestRunOff(lineups: LineupPlan): number {
-  let longest = 0
-  let runs = new Map<string, number>()
-  for (const block of lineups.blocks) {
-    runs = new Map(block.off.map((id) => [id, (runs.get(id) ?? 0) + 1]))
-    longest = Math.max(longest, ...runs.values())
-  }
-  return longest
+function turnsFor(children: number, field: StageField, age: AgeDefaults): number {
+  const off = children - field.positions.length
+  if (off <= field.opponents) return 1
+  const roundsOff = field.opponents === 0 ? ROUNDS_A_BLOCK_MIN.value : Math.ceil(off / field.opponents) - 1
+  if (roundsOff * age.secondsARound.value <= age.longestWaitSeconds.value) return 1
+  const most = Math.floor(BLOCKS_MAX.value / field.sides.length)
+  return Math.min(most, Math.ceil(children / field.positions.length))
 }
 
 function everyPlace(places: PatternPlaces) {
@@ -209,6 +202,8 @@ const PRESSURE_WORDS = {
   x6: 'six defenders',
 } as const satisfies Record<Pressure, string>
 
-function detailOf(pressure: Pressure, rounds: number, sides: readonly Side[]): string {
-  return `${PRESSURE_WORDS[pressure]}, ${rounds} rounds, ${sides.length === 2 ? 'both sides' : `${sides[0]} side`}`
+function detailOf(pressure: Pressure, rounds: number, sides: readonly Side[], takeTurns: number): string {
+  const where = sides.length === 2 ? 'both sides' : `${sides[0]} side`
+  const turns = takeTurns === 1 ? '' : `, ${takeTurns} line-ups take turns`
+  return `${PRESSURE_WORDS[pressure]}, ${rounds} rounds, ${where}${turns}`
 }

@@ -1,6 +1,7 @@
 import { problems } from '@espalier/contract/problems'
 import { afterEach, expect, test, vi } from 'vitest'
-import { readInBrowser, sendCommand } from './browser'
+import * as z from 'zod/mini'
+import { readIfNewer, readInBrowser, sendCommand } from './browser'
 import { newUuid } from './identifiers'
 
 afterEach(() => vi.unstubAllGlobals())
@@ -67,4 +68,21 @@ test.each([
     ok: false,
     failure: { kind: 'unreadable', status },
   })
+})
+
+test('what has not changed since its tag is not sent again', async () => {
+  const asked = answerWith(async () => new Response(null, { status: 304 }))
+  expect(await readIfNewer('/v1/kit', '"abc"', z.string())).toEqual({ ok: true, value: null })
+  expect(new Headers(asked.mock.calls[0]?.[1]?.headers).get('if-none-match')).toBe('"abc"')
+})
+
+test('what is newer comes with its tag; without a tag nothing is asked of the server', async () => {
+  const asked = answerWith(async () => Response.json('kit', { headers: { etag: '"def"' } }))
+  expect(await readIfNewer('/v1/kit', null, z.string())).toEqual({ ok: true, value: { value: 'kit', tag: '"def"' } })
+  expect(new Headers(asked.mock.calls[0]?.[1]?.headers).has('if-none-match')).toBe(false)
+})
+
+test('a conditional read that fails says why, as any other', async () => {
+  answerWith(async () => Promise.reject(new TypeError('offline')))
+  expect(await readIfNewer('/v1/kit', '"abc"', z.string())).toEqual({ ok: false, failure: { kind: 'unreachable' } })
 })

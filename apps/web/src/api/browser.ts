@@ -39,17 +39,45 @@ export function readInBrowser<Value>(path: string, shape: z.ZodMiniType<Value>):
   return exchange(path, { method: 'GET' }, shape)
 }
 
+export type Newer<Value> = { readonly value: Value; readonly tag: string | null }
+
+/** Asks for something only if it changed since `tag`; null when it did not. */
+export async function readIfNewer<Value>(
+  path: string,
+  tag: string | null,
+  shape: z.ZodMiniType<Value>,
+): Promise<Outcome<Newer<Value> | null>> {
+  const headers = new Headers(tag === null ? {} : { 'if-none-match': tag })
+  const answer = await ask(path, { method: 'GET', headers })
+  if (answer === null) return UNREACHABLE
+  if (answer.response.status === UNCHANGED) return { ok: true, value: null }
+  const outcome = readAnswer(answer, shape)
+  if (!outcome.ok) return outcome
+  return { ok: true, value: { value: outcome.value, tag: answer.response.headers.get('etag') } }
+}
+
+const UNCHANGED = 304
+const UNREACHABLE = { ok: false, failure: { kind: 'unreachable' } } as const satisfies Outcome<never>
+
+type Answer = { readonly response: Response; readonly body: unknown }
+
 async function exchange<Value>(path: string, init: RequestInit, shape: z.ZodMiniType<Value>): Promise<Outcome<Value>> {
-  let response: Response
-  let body: unknown
+  const answer = await ask(path, init)
+  return answer === null ? UNREACHABLE : readAnswer(answer, shape)
+}
+
+/** Null where no answer came: no network, a closed connection, an answer cut short. Whether it was done is not known. */
+async function ask(path: string, init: RequestInit): Promise<Answer | null> {
   try {
-    response = await fetch(path, { ...init, credentials: 'same-origin', cache: 'no-store', redirect: 'error' })
+    const response = await fetch(path, { ...init, credentials: 'same-origin', cache: 'no-store', redirect: 'error' })
     const text = await response.text()
-    body = text === '' ? null : parseJson(text)
+    return { response, body: text === '' ? null : parseJson(text) }
   } catch {
-    // No network, a closed connection, an answer cut short: whether the command was done is not known.
-    return { ok: false, failure: { kind: 'unreachable' } }
+    return null
   }
+}
+
+function readAnswer<Value>({ response, body }: Answer, shape: z.ZodMiniType<Value>): Outcome<Value> {
   return response.ok ? readValue(response, body, shape) : readProblem(response, body)
 }
 

@@ -1,0 +1,43 @@
+import { useCallback, useMemo, useSyncExternalStore } from 'react'
+import { type FieldAddress, type FieldView, fieldHref, readFieldAddress } from './field-address'
+
+// Views change in the address without asking the server: the page has everything, and may have no signal.
+const watchers = new Set<() => void>()
+
+function watch(onChange: () => void): () => void {
+  watchers.add(onChange)
+  window.addEventListener('popstate', onChange)
+  return () => {
+    watchers.delete(onChange)
+    window.removeEventListener('popstate', onChange)
+  }
+}
+
+export function goTo(href: string): void {
+  window.history.pushState(null, '', href)
+  window.scrollTo(0, 0)
+  for (const onChange of watchers) onChange()
+}
+
+export type Address = {
+  /** undefined while the static page has not read its address yet; null where it names no team. */
+  readonly address: FieldAddress | null | undefined
+  readonly hrefOf: (view: FieldView, dateId?: string | null) => string
+}
+
+export function useAddress(): Address {
+  const search = useSyncExternalStore(
+    watch,
+    () => window.location.search,
+    () => undefined,
+  )
+  const address = useMemo(() => (search === undefined ? undefined : readFieldAddress(search)), [search])
+  const hrefOf = useCallback(
+    (view: FieldView, dateId?: string | null) =>
+      address === null || address === undefined
+        ? ''
+        : fieldHref({ ...address, view, dateId: dateId === undefined ? address.dateId : dateId }),
+    [address],
+  )
+  return { address, hrefOf }
+}

@@ -1,0 +1,76 @@
+import { paths, pathTo } from '@espalier/contract/paths'
+import { kit as kitShape } from '@espalier/contract/sessions'
+import { me } from '@espalier/contract/sign-in'
+import type { Kit } from '@espalier/domain/session'
+import { useEffect, useState } from 'react'
+import * as z from 'zod/mini'
+import { type Failure, readIfNewer, readInBrowser } from '../../api/browser'
+import { keep, readKept } from '../../offline/store'
+
+/** A kit as it was kept: names leave the phone with it after two weeks without a refresh. */
+const keptKit = z.strictObject({
+  tag: z.nullable(z.string()),
+  keptAt: z.number(),
+  memberId: z.nullable(z.string()),
+  kit: kitShape,
+})
+const KEPT_DAYS = 14
+
+export type KitState = {
+  readonly kit: Kit | null
+  /** Who this phone's owner is in the club, so that nobody is offered as their own second adult. */
+  readonly memberId: string | null
+  /** When the server was last heard of; null where never on this phone. */
+  readonly keptAt: number | null
+  readonly isAsking: boolean
+  readonly failure: Failure | null
+}
+
+const EMPTY: KitState = { kit: null, memberId: null, keptAt: null, isAsking: true, failure: null }
+
+type Ids = { readonly clubId: string; readonly teamId: string }
+
+/** The kit: first as this phone keeps it, then newer if the server has it newer. */
+export function useKit(ids: Ids | null): KitState {
+  const [state, setState] = useState(EMPTY)
+  const clubId = ids?.clubId
+  const teamId = ids?.teamId
+  useEffect(() => {
+    if (clubId === undefined || teamId === undefined) return
+    let isWanted = true
+    const show = (next: KitState) => {
+      if (isWanted) setState(next)
+    }
+    void loadKit({ clubId, teamId }, show)
+    return () => {
+      isWanted = false
+    }
+  }, [clubId, teamId])
+  return state
+}
+
+async function loadKit(ids: Ids, show: (state: KitState) => void): Promise<void> {
+  const key = `${ids.clubId} ${ids.teamId}`
+  const now = Date.now()
+  const found = await readKept('kits', key, keptKit)
+  const kept = found !== null && now - found.keptAt < KEPT_DAYS * 24 * 60 * 60_000 ? found : null
+  if (kept !== null) show({ ...kept, isAsking: true, failure: null })
+  const [answer, memberId] = await Promise.all([
+    readIfNewer(pathTo(paths.kit, ids), kept?.tag ?? null, kitShape),
+    findMemberId(ids.clubId),
+  ])
+  if (!answer.ok) {
+    show({ ...EMPTY, ...kept, isAsking: false, failure: answer.failure })
+    return
+  }
+  const newest = answer.value === null ? kept : { kit: answer.value.value, tag: answer.value.tag }
+  if (newest === null) return
+  const next = { ...newest, keptAt: now, memberId: memberId ?? kept?.memberId ?? null }
+  show({ kit: next.kit, memberId: next.memberId, keptAt: now, isAsking: false, failure: null })
+  await keep('kits', key, { kit: next.kit, tag: next.tag, keptAt: now, memberId: next.memberId })
+}
+
+async function findMemberId(clubId: string): Promise<string | null> {
+  const answer = await readInBrowser(paths.me, me)
+  return answer.ok ? (answer.value.clubs.find((club) => club.clubId === clubId)?.memberId ?? null) : null
+}

@@ -17,7 +17,7 @@ export type Settings = {
     readonly login: RateLimit
     readonly operations: RateLimit
   }
-  readonly logLevel: 'debug' | 'info' | 'warn' | 'error' | 'silent'
+  readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'silent'
 }
 
 /** Everything a feature may reach outside itself. Time and ids come from here, so that tests and the demo choose them. */

@@ -3,6 +3,7 @@ import { line, secret, sha256Hex, uuid } from './quantities'
 
 export const ROLES = ['administrator', 'director', 'coach', 'assistant', 'auditor'] as const
 export const roleName = z.enum(ROLES)
+export type RoleName = z.infer<typeof roleName>
 
 /** A role in the club, or of one team for coaches and assistants. */
 export const memberRole = z.strictObject({ role: roleName, teamId: z.nullable(uuid) })

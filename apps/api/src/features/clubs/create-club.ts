@@ -14,6 +14,8 @@ export type NewClub = {
   readonly zone: string
   readonly demo: boolean
   readonly administratorName: string
+  /** Chosen by who makes the club, where the same person must be found again; else a fresh one. */
+  readonly administratorId?: string
   readonly linkTokenHash: Buffer
 }
 
@@ -29,7 +31,7 @@ export const FIRST_SETTINGS: ClubSettings = {
 
 /** An empty club with its record book, its first administrator and that person's one-time link. Nobody is its actor. */
 export async function createClub(deps: Deps, club: NewClub): Promise<{ readonly memberId: string }> {
-  const memberId = deps.newId()
+  const memberId = club.administratorId ?? deps.newId()
   const linkId = deps.newId()
   const at = new Date(deps.now())
   await withClub(deps.pools, club.clubId, async (db) => {

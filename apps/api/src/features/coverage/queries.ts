@@ -34,11 +34,7 @@ export function listCoverageTeams(
 }
 
 /** What was planned first, and the plan that holds: the one open now. Rows of past dates are never closed. */
-export function listPlanned(
-  db: ClubDb,
-  seasonId: string,
-  teamIds: readonly string[],
-): Promise<readonly PlannedRow[]> {
+export function listPlanned(db: ClubDb, seasonId: string, teamIds: readonly string[]): Promise<readonly PlannedRow[]> {
   return db.sql.rows<PlannedRow>({
     name: 'list-planned',
     text: `select team_id as "teamId", stage_id as "stageId", week, minutes, first, closed_at is null as holds

@@ -2,7 +2,7 @@ import { space } from '@espalier/contract/places'
 import type { PlanBody } from '@espalier/contract/records'
 import { nominalSpace, type Space } from '@espalier/domain/pitch'
 import { millimetres, minutes, ok, type Result, refuse } from '@espalier/domain/quantities'
-import { planChecks } from '@espalier/domain/session'
+import { GUEST_PREFIX, planChecks, type SessionPlan } from '@espalier/domain/session'
 import * as z from 'zod/mini'
 import { type CommandAnswer, type CommandContext, type CommandRequest, runCommand } from '../../commands/run-command'
 import type { ClubDb } from '../../db/with-club'
@@ -127,7 +127,7 @@ async function insertPlan({ db, member, at }: CommandContext, operationId: strin
       body.number,
       body.plan.planner,
       Buffer.from(body.inputsHash, 'hex'),
-      forgetGuests(JSON.stringify(body.plan)),
+      forgetGuests(body.plan),
       member.memberId,
       at,
     ],
@@ -135,11 +135,12 @@ async function insertPlan({ db, member, at }: CommandContext, operationId: strin
 }
 
 /** Guests are known by initials for one evening and no longer: what is kept numbers them instead. */
-export function forgetGuests(planText: string): string {
+export function forgetGuests(plan: SessionPlan): string {
   const numbers = new Map<string, string>()
-  return planText.replace(/"guest:[^"]*"/g, (guest) => {
-    const known = numbers.get(guest) ?? `"guest:${numbers.size + 1}"`
-    numbers.set(guest, known)
+  return JSON.stringify(plan, (_name, value: unknown) => {
+    if (typeof value !== 'string' || !value.startsWith(GUEST_PREFIX)) return value
+    const known = numbers.get(value) ?? `${GUEST_PREFIX}${numbers.size + 1}`
+    numbers.set(value, known)
     return known
   })
 }

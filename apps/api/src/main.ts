@@ -1,0 +1,30 @@
+import { buildApp } from './app'
+import { readServerConfig } from './config'
+import { closePools } from './db/pool'
+import { startDeps } from './start-deps'
+
+// Starts, drains, stops. What is under way when the stop is asked for is finished; what hangs is left after ten seconds.
+
+const STOP_MILLISECONDS = 10_000
+
+const config = readServerConfig(process.env)
+const deps = await startDeps(config, {
+  webOrigin: config.webOrigin,
+  trustedProxies: config.trustedProxies,
+  logLevel: config.logLevel,
+})
+const app = await buildApp(deps)
+
+let stopping = false
+async function stop(): Promise<void> {
+  if (stopping) return
+  stopping = true
+  setTimeout(() => process.exit(1), STOP_MILLISECONDS).unref()
+  await app.close()
+  await closePools(deps.pools)
+  process.exit(0)
+}
+process.on('SIGTERM', () => void stop())
+process.on('SIGINT', () => void stop())
+
+await app.listen({ host: config.host, port: config.port })

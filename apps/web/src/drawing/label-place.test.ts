@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { shaftBetween } from './arrow'
-import { labelPlace } from './label-place'
+import { labelPlace, placeAround } from './label-place'
 import { gapBetween } from './paper-point'
 
 const shaft = shaftBetween({ x: 0, y: 0 }, { x: 0, y: -20 }, 0, 0)
@@ -20,4 +20,11 @@ test('rings on both sides move it along the path, clear of both', () => {
   ]
   const at = labelPlace(shaft, 1, rings)
   for (const ring of rings) expect(gapBetween(ring.at, at)).toBeGreaterThan(ring.reach)
+})
+
+test('round a place a label goes where nothing else is', () => {
+  const north = { at: { x: 0, y: -2 }, reach: 1.4 }
+  const at = placeAround({ x: 0, y: 0 }, 2, [north], 3)
+  expect(at.x).toBeCloseTo(0, 9)
+  expect(at.y).toBeCloseTo(2, 9)
 })

@@ -19,26 +19,36 @@ export function labelPlace(shaft: Shaft, aside: number, taken: readonly Taken[])
   const candidates = SHARES.flatMap((share) =>
     [aside, -aside].map((side) => offset(placeOnShaft(shaft, share), direction, 0, side)),
   )
-  return roomiest(candidates, shaft.tip, taken)
+  return roomiest(candidates, shaft.tip, taken, ENOUGH)
 }
 
 /** Eighths of a turn in the order they are tried: above and to the left first, where a hand does not hide it. */
 const EIGHTHS = [-1, 1, 0, 3, -3, 2, -2, 4] as const
 
 /** A place round a middle, at a distance from it, with room from what is drawn already. */
-export function placeAround(middle: PaperPoint, distance: number, taken: readonly Taken[]): PaperPoint {
+export function placeAround(
+  middle: PaperPoint,
+  distance: number,
+  taken: readonly Taken[],
+  enough: number = ENOUGH,
+): PaperPoint {
   const candidates = EIGHTHS.map((eighth) => {
     const angle = (eighth * Math.PI) / 4
     return { x: middle.x + distance * Math.sin(angle), y: middle.y - distance * Math.cos(angle) }
   })
-  return roomiest(candidates, middle, taken)
+  return roomiest(candidates, middle, taken, enough)
 }
 
-function roomiest(candidates: readonly PaperPoint[], otherwise: PaperPoint, taken: readonly Taken[]): PaperPoint {
+function roomiest(
+  candidates: readonly PaperPoint[],
+  otherwise: PaperPoint,
+  taken: readonly Taken[],
+  enough: number,
+): PaperPoint {
   let best = otherwise
   let most = Number.NEGATIVE_INFINITY
   for (const candidate of candidates) {
-    const room = Math.min(ENOUGH, ...taken.map(({ at, reach }) => gapBetween(at, candidate) - reach))
+    const room = Math.min(enough, ...taken.map(({ at, reach }) => gapBetween(at, candidate) - reach))
     if (room <= most) continue
     best = candidate
     most = room

@@ -110,5 +110,5 @@ export const STROKES = {
 
 /** Three letters need a smaller size to stay inside the ring. */
 export function positionTextSize(sizes: MarkSizes, position: string): number {
-  return position.length > 2 ? sizes.positionText * 0.88 : sizes.positionText
+  return position.length > 2 ? sizes.positionText * 0.82 : sizes.positionText
 }

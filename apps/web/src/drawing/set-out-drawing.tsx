@@ -106,12 +106,13 @@ type StopTagsProps = Pick<SetOutDrawingProps, 'current'> & {
 /** Square, so that no number is mistaken for a player: filled when done, accented here, outlined ahead. */
 function StopTags({ walked, current, sizes }: StopTagsProps) {
   const taken: Taken[] = [
-    ...walked.map(({ at }) => ({ at, reach: sizes.coneWidth / 2 })),
+    ...walked.map(({ stop, at }) => ({ at, reach: reachOfItem(stop, sizes) })),
     ...walked.flatMap(({ legs }) => legs.flatMap(reachOfLeg)),
   ]
   return walked.map(({ stop, at }) => {
     if (stop.item === 'bag') return null
-    const centre = placeAround(at, sizes.tag * 1.15, taken)
+    const distance = reachOfItem(stop, sizes) + sizes.tag * 0.8
+    const centre = placeAround(at, distance, taken, sizes.tag * 0.85)
     taken.push({ at: centre, reach: sizes.tag * 0.6 })
     const state =
       current === undefined || stop.number > current
@@ -134,6 +135,11 @@ function StopTags({ walked, current, sizes }: StopTagsProps) {
       </g>
     )
   })
+}
+
+/** A goal takes half its width to either side, everything else about half a cone. */
+function reachOfItem(stop: SetOutStop, sizes: MarkSizes): number {
+  return (stop.instead ?? stop.item) === 'small-goal' ? GOAL_WIDTH / 2 + 0.3 : sizes.coneWidth / 2
 }
 
 /** Places along a leg that a tag should keep clear of. */

@@ -34,7 +34,7 @@ test.each(areas)(
   (area) => {
     const texts = JSON.parse(readFileSync(join(folder, area), 'utf8')) as Record<string, unknown>
     for (const [key, text] of Object.entries(texts)) {
-      expect(key).toMatch(/^[a-z][A-Za-z0-9]*$/)
+      expect(key).toMatch(/^[a-z][A-Za-z0-9.-]*$/)
       expect(text, key).toMatch(/^(?:[^{}\n]|\{[a-zA-Z]+\})+$/)
     }
     expect(readFileSync(join(folder, '..', area.replace('.json', '.ts')), 'utf8')).toContain(`./en/${area}`)

@@ -51,7 +51,7 @@ async function startEverything({ root, folder, port, databaseUrl, programs, addr
   stops.push(database.stop, lock.release)
   signal.throwIfAborted()
   const start = (program, env) => {
-    const child = startProgram({ ...program, cwd: root, env, logFolder: join(folder, 'logs') })
+    const child = startProgram({ cwd: root, ...program, env, logFolder: join(folder, 'logs') })
     stops.push(child.stop)
     return child
   }
@@ -73,13 +73,16 @@ async function startEverything({ root, folder, port, databaseUrl, programs, addr
 }
 
 function programsOf(root, development) {
-  const next = createRequire(join(root, 'apps/web/package.json')).resolve('next/dist/bin/next')
-  const serve = development ? 'dev' : 'start'
+  const pages = join(root, 'apps/web')
+  const next = createRequire(join(pages, 'package.json')).resolve('next/dist/bin/next')
+  const where = (port) => ['-H', '127.0.0.1', '-p', String(port)]
   return {
+    // In its own folder, because Next looks there for what its configuration imports.
     web: (port) => ({
       name: 'web',
       entry: next,
-      args: [serve, 'apps/web', '-H', '127.0.0.1', '-p', String(port)],
+      args: [development ? 'dev' : 'start', ...where(port)],
+      cwd: pages,
       development,
     }),
     api: { name: 'api', entry: join(root, 'apps/api/dist/main.js') },

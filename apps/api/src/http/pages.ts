@@ -1,4 +1,4 @@
-import httpProxy from '@fastify/http-proxy'
+import httpProxy, { type FastifyHttpProxyOptions } from '@fastify/http-proxy'
 import type { FastifyInstance } from 'fastify'
 import { API_HEADERS } from './security-headers'
 
@@ -6,7 +6,15 @@ const HSTS = 'strict-transport-security'
 
 /** Everything that is not the API's is a page: it is passed to Next, which sets the headers of its pages itself. */
 export async function passPagesOn(app: FastifyInstance, webOrigin: string): Promise<void> {
-  await app.register(httpProxy, {
+  await app.register(async (pages) => {
+    // The proxy brings parsers of its own, which take every body as it is.
+    pages.removeAllContentTypeParsers()
+    await pages.register(httpProxy, proxyTo(webOrigin))
+  })
+}
+
+function proxyTo(webOrigin: string): FastifyHttpProxyOptions {
+  return {
     upstream: webOrigin,
     prefix: '/',
     // Pages are read; whatever writes goes to the API.
@@ -24,5 +32,5 @@ export async function passPagesOn(app: FastifyInstance, webOrigin: string): Prom
         return { ...kept, [HSTS]: API_HEADERS[HSTS] }
       },
     },
-  })
+  }
 }

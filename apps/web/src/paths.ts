@@ -11,6 +11,7 @@ export const pages = {
   spaces: '/clubs/:clubId/spaces',
   space: '/clubs/:clubId/spaces/:spaceId',
   patterns: '/clubs/:clubId/patterns',
+  newPattern: '/clubs/:clubId/patterns/new',
   pattern: '/clubs/:clubId/patterns/:patternId',
   curricula: '/clubs/:clubId/curricula',
   curriculum: '/clubs/:clubId/curricula/:curriculumId',

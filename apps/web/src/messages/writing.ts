@@ -1,0 +1,4 @@
+import texts from './en/writing.json'
+import { speakerOf } from './message'
+
+export const writingMessage = speakerOf(texts)

@@ -56,9 +56,18 @@ describe('groups', () => {
     )
   })
 
-  test('the next activity deals the children afresh', () => {
-    const first = splitGroups('small-sided-game', ids(8), 1, U10, 0)
-    const next = splitGroups('small-sided-game', ids(8), 1, U10, 1)
-    expect(next.groups[0]?.children.toSorted()).not.toEqual(first.groups[0]?.children.toSorted())
+  test('no two of four activities in a row have the same teams, and the plus player changes, from five children on', () => {
+    for (let count = 5; count <= 24; count += 1) {
+      const dealt = [0, 1, 2, 3].map((turn) => splitGroups('small-sided-game', ids(count), 2, U10, turn).groups)
+      const teams = dealt.map((groups) =>
+        groups
+          .map((group) => group.children.toSorted().join())
+          .toSorted()
+          .join(' '),
+      )
+      expect(new Set(teams).size).toBe(4)
+      const plus = dealt.map((groups) => groups.find((group) => group.role === 'plus')?.children.join())
+      if (count % 2 === 1) expect(new Set(plus).size).toBeGreaterThan(1)
+    }
   })
 })

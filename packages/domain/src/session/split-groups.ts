@@ -28,7 +28,7 @@ export function splitGroups(
   age: AgeDefaults,
   turn: number,
 ): SplitGroups {
-  const dealt = children.map((_, index) => children[(index + turn * 3) % children.length] ?? '')
+  const dealt = dealAfresh(children, turn)
   if (kind === 'rondo') return rondos(dealt, Math.max(1, adults))
   const sizes = evenSizes(dealt.length, gameCount(dealt.length, Math.max(1, adults), age))
   const games = dealInto(dealt, sizes)
@@ -37,6 +37,18 @@ export function splitGroups(
     groups: games.flatMap((game, area) => teamsOf(game, area, outnumber)),
     detail: gameDetail(sizes, outnumber),
   }
+}
+
+/** Numbers found by trying: with them no two of four activities in a row have the same teams, from 5 to 24 children (see the test). */
+const DEALS = [null, 3, 5, 9] as const
+const DEAL_MODULUS = 31
+
+/** The children in another order each time, so that teams, rondos and the plus player change. */
+function dealAfresh(children: readonly string[], turn: number): readonly string[] {
+  const deal = DEALS[turn % DEALS.length] ?? null
+  if (deal === null) return children
+  const keyed = children.map((child, index) => ({ child, key: ((index + 1) * (index + deal)) % DEAL_MODULUS }))
+  return keyed.toSorted((a, b) => a.key - b.key).map(({ child }) => child)
 }
 
 function gameCount(children: number, adults: number, age: AgeDefaults): number {

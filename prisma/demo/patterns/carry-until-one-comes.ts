@@ -104,7 +104,7 @@ export const carryUntilOneComes: PatternDocument = {
             {
               stepId: 'a1',
               action: { kind: 'carry', by: 'CB', to: spotAt('penalty-arc-top', 8, -2), at: null },
-              runs: [{ position: 'RW', to: spotAt('halfway-right', 2, -8), start: 'with-the-ball' }],
+              runs: [{ position: 'RW', to: spotAt('halfway-right', -2, -9), start: 'with-the-ball' }],
               point: 'Nobody? Keep going',
             },
             {

@@ -125,13 +125,13 @@ export const roundTheBack: PatternDocument = {
               action: {
                 kind: 'pass',
                 from: 'GK',
-                to: 'LW',
-                into: { kind: 'space', spot: spotAt('build-out-line-centre', -1, -6) },
+                to: 'CM',
+                into: { kind: 'space', spot: spotAt('build-out-line-centre', -0.5, -2.5) },
                 height: 'air',
                 touches: 2,
                 foot: 'either',
               },
-              runs: [{ position: 'LW', to: spotAt('build-out-line-centre', -1, -6), start: 'before-the-ball' }],
+              runs: [{ position: 'CM', to: spotAt('build-out-line-centre', -0.5, -2.5), start: 'with-the-ball' }],
               point: 'High over the first line',
             },
           ],
@@ -157,6 +157,7 @@ export const roundTheBack: PatternDocument = {
     easier: 'The far back starts wide already, and the goalkeeper has as many touches as they like.',
     harder: 'A walking defender follows the pass back to the goalkeeper.',
     callWords: ['back', 'other side'],
-    goLong: 'When someone stands on the far back and someone on the midfielder: high over the first line.',
+    goLong:
+      'When the far back is marked and nobody short is free: high over the first line, for the midfielder to run onto.',
   },
 }

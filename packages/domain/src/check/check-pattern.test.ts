@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { mirrorPattern, mirrorPosition, type PatternDocument } from '../pattern'
+import { mirrorPattern, mirrorPosition, type PatternDocument, type Step } from '../pattern'
 import { patternArbitrary, spotArbitrary } from '../pattern/fixtures/arbitrary-pattern'
-import { opponentAt, samplePattern } from '../pattern/fixtures/sample-pattern'
+import { opponentAt, passStep, samplePattern, spotAt } from '../pattern/fixtures/sample-pattern'
 import { nominalSpace, type Space } from '../pitch'
 import { millimetres } from '../quantities'
 import { checkPattern } from './check-pattern'
@@ -107,15 +107,80 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
   })
 })
 
-test('notes come in the order of the script', () => {
+test('notes come in the order of the script, answers before the step they may replace', () => {
   const document: PatternDocument = {
     ...samplePattern,
     obstacles: [opponentAt('x2', samplePattern.positions[5]!.spot), opponentAt('x1', samplePattern.positions[2]!.spot)],
   }
   const order = checkPattern(document, space).notes.map((note) => note.stepId)
-  const rank = (stepId: string | null) => samplePattern.steps.findIndex((step) => step.stepId === stepId)
+  // The answers of a look stand before the step they may replace.
+  const rank = (stepId: string | null) => ['s1', 'a1', 'a2', 'a3', 's2', 's3'].indexOf(stepId ?? '')
   expect(order.map(rank)).toEqual([...order.map(rank)].sort((a, b) => a - b))
   expect(new Set(order).size).toBeGreaterThan(1)
+})
+
+describe('an answer of a look', () => {
+  const [look] = samplePattern.looks
+  const answered = (...steps: readonly Step[]): PatternDocument => ({
+    ...samplePattern,
+    looks: [{ ...look!, answers: [{ ...look!.answers[0]!, steps, rejoins: 'exit' }, look!.answers[1]!] }],
+  })
+  const wide = spotAt('halfway-left', 0, 3)
+  const lateRun: Step = {
+    ...passStep('a1', 'RCB', 'LW'),
+    action: {
+      kind: 'pass',
+      from: 'RCB',
+      to: 'LW',
+      into: { kind: 'space', spot: wide },
+      height: 'ground',
+      touches: 2,
+      foot: 'either',
+    },
+    runs: [{ position: 'LW', to: wide, start: 'after-the-ball' }],
+  }
+
+  test('is checked where the trunk has come to, and named by its own step', () => {
+    const notes = checkPattern(answered(passStep('a1', 'RCB', 'ST')), space).notes
+    expect(notes.map((note) => [note.code, note.stepId])).toEqual([['pass-too-long', 'a1']])
+  })
+
+  test('is held to the law like the trunk: its notes to fix stop publishing', () => {
+    const rolled: Step = {
+      stepId: 'a1',
+      action: { kind: 'roll', from: 'RCB', to: 'CM', into: { kind: 'feet' } },
+      runs: [],
+      point: '',
+    }
+    const [note] = checkPattern(answered(rolled), space).notes
+    expect(note).toMatchObject({ code: 'hands-law', severity: 'to-fix', stepId: 'a1' })
+  })
+
+  test('is mended by its own remedy', () => {
+    const document = answered(lateRun)
+    const late = (checked: PatternDocument) =>
+      checkPattern(checked, space).notes.find((note) => note.code === 'receiver-late')
+    const remedy = late(document)?.remedy
+    expect(remedy).toMatchObject({ stepId: 'a1', position: 'LW' })
+    expect(late(applyRemedy(document, remedy!))).toBeUndefined()
+  })
+
+  test('says nothing twice of the trunk it shares', () => {
+    const offSpace = {
+      ...samplePattern,
+      positions: samplePattern.positions.map((each) =>
+        each.position === 'ST' ? { ...each, spot: spotAt('halfway-right', 0, 3) } : each,
+      ),
+    }
+    expect(checkPattern(offSpace, space).notes.map((note) => note.code)).toEqual(['off-the-space'])
+  })
+})
+
+test('near the ball a longer pitch changes nothing', () => {
+  const longer: Space = { ...space, lengthMm: millimetres(space.lengthMm + 4000) }
+  const [one] = checkPattern(samplePattern, space).timeline.steps
+  const [other] = checkPattern(samplePattern, longer).timeline.steps
+  expect(other).toEqual(one)
 })
 
 test('the sample pattern has nothing to say', () => {

@@ -1,5 +1,5 @@
 import { type FormatChoices, formatOf } from '../formats'
-import type { PatternDocument, Step } from '../pattern'
+import { listBranches, type PatternDocument, type Step } from '../pattern'
 import type { Space } from '../pitch'
 import { assert } from '../quantities'
 import type { CheckContext, Rule } from './context'
@@ -40,27 +40,48 @@ export function checkWith(
   space: Space,
   options: CheckOptions = {},
 ): PatternCheck {
-  const context = contextOf(document, space, options)
-  const notes = NOTE_CODES.flatMap((code) => rules[code](context))
-  return { timeline: context.timeline, notes: inScriptOrder(document, notes) }
+  const setting = checkSetting(document, space, options)
+  const trunk = contextOf(document, setting)
+  const notes = [...notesOf(rules, trunk), ...branchNotes(rules, document, setting)]
+  return { timeline: trunk.timeline, notes: inScriptOrder(document, notes) }
 }
 
-function contextOf(document: PatternDocument, space: Space, options: CheckOptions): CheckContext {
+function notesOf(rules: Readonly<Record<NoteCode, Rule>>, context: CheckContext): readonly CheckNote[] {
+  return NOTE_CODES.flatMap((code) => rules[code](context))
+}
+
+/** Each answer is played as a way of its own; only what is said of its own steps is new. */
+function branchNotes(
+  rules: Readonly<Record<NoteCode, Rule>>,
+  document: PatternDocument,
+  setting: CheckSetting,
+): readonly CheckNote[] {
+  return listBranches(document).flatMap((branch) => {
+    const own = new Set(branch.answer.steps.map((step) => step.stepId))
+    const notes = notesOf(rules, contextOf(branch.document, setting))
+    return notes.filter((note) => note.stepId !== null && own.has(note.stepId))
+  })
+}
+
+/** What is the same for trunk and answers. */
+type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'retime'> & { readonly play: Setting }
+
+function checkSetting(document: PatternDocument, space: Space, options: CheckOptions): CheckSetting {
   const { choices } = options
   const profile = options.profile ?? profileFor(document.ageGroup)
   const surface = options.surface ?? 'normal'
-  const setting = settingOf(document, space, profile, surface, choices)
-  const states = playStates(document, setting)
+  const play = settingOf(document, space, profile, surface, choices)
+  const format = formatOf(document.formatId, choices)
+  return { space, profile, surface, format, limits: { ...DEFAULT_LIMITS, ...options.limits }, place: play.place, play }
+}
+
+function contextOf(document: PatternDocument, setting: CheckSetting): CheckContext {
+  const states = playStates(document, setting.play)
   return {
+    ...setting,
     document,
-    space,
-    profile,
-    surface,
-    format: formatOf(document.formatId, choices),
-    limits: { ...DEFAULT_LIMITS, ...options.limits },
     timeline: timelineAfter(states.at(-1)!),
-    place: setting.place,
-    retime: (index, step) => retimeStep(document, states, setting, index, step),
+    retime: (index, step) => retimeStep(document, states, setting.play, index, step),
   }
 }
 
@@ -85,9 +106,15 @@ function retimeStep(
   return timed
 }
 
-/** What speaks of the whole pattern first, then step by step; within a step by the order of the codes. */
+/** What speaks of the whole pattern first, then step by step, each look's answers before the step they may replace. */
 function inScriptOrder(document: PatternDocument, notes: readonly CheckNote[]): readonly CheckNote[] {
-  const rank = new Map(document.steps.map((step, index) => [step.stepId, index]))
+  const order = document.steps.flatMap((step) => [
+    ...document.looks
+      .filter((look) => look.stepId === step.stepId)
+      .flatMap((look) => look.answers.flatMap((answer) => answer.steps.map((each) => each.stepId))),
+    step.stepId,
+  ])
+  const rank = new Map(order.map((stepId, index) => [stepId, index]))
   const rankOf = (note: CheckNote) => (note.stepId === null ? -1 : (rank.get(note.stepId) ?? -1))
   return [...notes].sort((a, b) => rankOf(a) - rankOf(b))
 }

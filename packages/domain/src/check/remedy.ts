@@ -5,8 +5,13 @@ import type { Remedy } from './note'
 
 /** The document with a remedy applied: what a page does when its button is pressed, and what the check tried before. */
 export function applyRemedy(document: PatternDocument, remedy: Remedy): PatternDocument {
-  const steps = document.steps.map((step) => (step.stepId === remedy.stepId ? mendStep(step, remedy) : step))
-  return { ...document, steps }
+  const mend = (steps: readonly Step[]) =>
+    steps.map((step) => (step.stepId === remedy.stepId ? mendStep(step, remedy) : step))
+  const looks = document.looks.map((look) => ({
+    ...look,
+    answers: look.answers.map((answer) => ({ ...answer, steps: mend(answer.steps) })),
+  }))
+  return { ...document, steps: mend(document.steps), looks }
 }
 
 /** One step with a remedy applied. */

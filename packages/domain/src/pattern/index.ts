@@ -1,4 +1,5 @@
 export * from './actions'
+export * from './branch'
 export * from './cut'
 export * from './document'
 export * from './faults'

@@ -100,7 +100,7 @@ test('looks read with their answers in order, lettered, each ending in what come
     ['B', 'If everything short is shut:', 'That is the way out.'],
   ])
   expect(look?.answers[0]?.steps.map((step) => step.text)).toEqual([
-    'RCB passes to CM, to feet, two touches.',
+    'RCB passes to CM, to feet, two touches. RW runs as RCB plays.',
     'CM passes to RW, to feet, two touches.',
   ])
 })

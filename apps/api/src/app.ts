@@ -21,11 +21,11 @@ const HEADERS_TIMEOUT_MILLISECONDS = 10_000
 const CONNECTION_TIMEOUT_MILLISECONDS = 30_000
 
 /** The whole server, wired by hand in the order in which a request meets its parts; listening is somebody else's. */
-export async function buildApp(deps: Deps): Promise<Api> {
+export async function buildApp(deps: Deps, beforeRoutes: (app: Api) => Promise<void> = async () => {}): Promise<Api> {
   z.config(z.locales.en())
   const app = Fastify({
     logger: { level: deps.settings.logLevel, base: null },
-    logController: new LogController({ disableRequestLogging: true }),
+    logController: new LogController({ disableRequestLogging: true, requestIdLogLabel: 'requestId' }),
     // Whatever id a visitor sends is not ours.
     requestIdHeader: false,
     genReqId: deps.newId,
@@ -57,7 +57,8 @@ export async function buildApp(deps: Deps): Promise<Api> {
   app.setNotFoundHandler((request, reply) => sendProblem(request, reply, { code: 'not-found' }))
   readJsonBodies(app)
 
-  await registerOpenApi(app)
+  await beforeRoutes(app)
+  registerOpenApi(app)
   registerHealth(app, deps)
   await app.register(async (features: Api) => registerFeatures(features, deps))
   if (deps.settings.webOrigin !== null) {

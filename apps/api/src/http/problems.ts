@@ -40,7 +40,7 @@ export function sendProblem(request: FastifyRequest, reply: FastifyReply, refusa
 export function answerError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const refusal = refusalOf(error)
   if (refusal.code === 'broken' || refusal.code === 'not-ready' || refusal.code === 'outcome-unknown') {
-    request.log.error({ requestId: request.id, failure: describeFailure(error) }, 'request failed')
+    request.log.error({ failure: describeFailure(error) }, 'request failed')
   }
   return sendProblem(request, reply, refusal)
 }

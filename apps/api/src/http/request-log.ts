@@ -6,7 +6,6 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
  */
 export async function logRequest(request: FastifyRequest, reply: FastifyReply): Promise<void> {
   const line = {
-    requestId: request.id,
     method: request.method,
     route: request.routeOptions.url ?? 'unknown',
     status: reply.statusCode,

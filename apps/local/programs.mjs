@@ -15,6 +15,7 @@ const STOP_MILLISECONDS = 10_000
 export function startProgram({ name, entry, args = [], development = false, cwd, env, logFolder }) {
   const log = join(logFolder, `${name}.log`)
   const output = openLog(log)
+  const beginning = statSync(log).size
   const child = spawn(process.execPath, [CHILD, entry, ...args], {
     cwd,
     env: { ...inherited(), NODE_ENV: development ? 'development' : 'production', ...env },
@@ -31,7 +32,7 @@ export function startProgram({ name, entry, args = [], development = false, cwd,
     name,
     ended,
     isRunning: () => child.exitCode === null && child.signalCode === null,
-    tail: () => readFileSync(log, 'utf8').split('\n').slice(-25).join('\n').trim(),
+    tail: () => readFileSync(log).subarray(beginning).toString().split('\n').slice(-25).join('\n').trim(),
     stop: () => stopChild(child, ended),
   }
 }

@@ -89,7 +89,7 @@ export function evenings(): fc.Arbitrary<EveningFacts> {
       })
       .map(({ team, space, adults, slot, bag, version, ageGroup, paceMm }): EveningFacts => {
         const base = kit({ squad: team, equipment: bag, adopted: version })
-        const here = team.slice(0, count.squad).map((member) => member.playerId)
+        const here = team.map((member) => member.playerId)
         const sitsOut = team.slice(count.squad).map((member) => member.playerId)
         return {
           kit: { ...base, team: { ...base.team, ageGroup } },

@@ -6,7 +6,6 @@ import { areaInsideSpace, areasOverlap } from './fit-areas'
 import type { EveningFacts } from './plan-evening'
 import { planEvening } from './plan-evening'
 import { replaySetOut } from './set-out'
-import { whoCame } from './who-came'
 
 // Each property sees its own evenings; a plan takes some milliseconds, so forty keep the run short.
 const RUNS = { numRuns: 40 }
@@ -43,7 +42,9 @@ describe('any evening of 4 to 24 children, one adult or two, 15 to 70 m each way
   test('every child who plays stands in exactly one group of each activity, whoever sits out in none', () => {
     always((facts) => {
       const plan = planEvening(facts)
-      const playing = whoCame(facts.kit, facts.turnout).children.map((child) => child.playerId)
+      const guests = ['guest:AB', 'guest:AB-2'].slice(0, facts.turnout.guests.length)
+      const ticked = facts.turnout.here.filter((id) => !facts.turnout.sitsOut.includes(id))
+      const playing = [...ticked, ...guests]
       for (const { groups } of plan.activities) {
         expect(groups.flatMap((group) => group.children).toSorted()).toEqual(playing)
       }

@@ -1,10 +1,6 @@
-import { shellMessage } from '../../messages/shell'
+import { FieldApp } from '../../features/tonight/field-app'
 
-/** Made at build time, without data, so that it opens offline. */
+/** Made at build time, without data, so that it opens offline; the address says which club, team and view. */
 export default function FieldPage() {
-  return (
-    <main>
-      <h1>{shellMessage('product')}</h1>
-    </main>
-  )
+  return <FieldApp />
 }

@@ -13,7 +13,15 @@ function watch(onChange: () => void): () => void {
   }
 }
 
+let followed = false
+
+/** Whether the page shown now was reached from inside, not by opening it. */
+export function isFollowed(): boolean {
+  return followed
+}
+
 export function goTo(href: string): void {
+  followed = true
   window.history.pushState(null, '', href)
   window.scrollTo(0, 0)
   for (const onChange of watchers) onChange()

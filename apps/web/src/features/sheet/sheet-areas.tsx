@@ -1,0 +1,41 @@
+import type { PlannedActivity } from '@espalier/domain/session'
+import { AreasDrawing } from '../../drawing/areas-drawing'
+import { Legend } from '../../drawing/legend'
+import { sheetMessage } from '../../messages/sheet'
+import { metresText } from '../tonight/metres-text'
+import type { SheetParts } from './sheet'
+
+/** Where each activity is played, with its measures; the pattern has its own drawing. */
+export function SheetAreas({ tonight, plan, facts }: SheetParts) {
+  const drawn = plan.activities.filter((activity) => activity.kind !== 'pattern' && activity.areas.length > 0)
+  if (drawn.length === 0) return null
+  return (
+    <section>
+      <ul className="sheet-areas">
+        {drawn.map((activity) => (
+          <li key={activity.activityId}>
+            <AreasDrawing
+              title={activity.title}
+              space={facts.space}
+              areas={activity.areas}
+              medium="paper"
+              choices={tonight.kit.adopted?.content.settings}
+              legend={false}
+            />
+            <p>
+              <strong>{activity.title}</strong> {sizesWords(activity)}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <Legend items={['area', 'cone']} />
+    </section>
+  )
+}
+
+function sizesWords(activity: PlannedActivity): string {
+  const sizes = activity.areas.map((area) =>
+    sheetMessage('areaSize', { width: metresText(area.widthMm), length: metresText(area.lengthMm) }),
+  )
+  return [...new Set(sizes)].join(', ')
+}

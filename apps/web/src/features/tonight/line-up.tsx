@@ -1,0 +1,54 @@
+import type { LineupBlock } from '@espalier/domain/lineups'
+import { tonightMessage } from '../../messages/tonight'
+import { classNames } from '../../ui/class-names'
+import type { NameOf } from './child-names'
+import { FieldSection } from './field-frame'
+
+type LineUpProps = {
+  readonly block: LineupBlock
+  readonly before: LineupBlock | null
+  readonly opponents: number
+  readonly nameOf: NameOf
+  readonly title: string
+  readonly figure: string
+}
+
+/** Who plays where in one line-up; whoever stands elsewhere than before is underlined. */
+export function LineUp({ block, before, opponents, nameOf, title, figure }: LineUpProps) {
+  const stoodAt = new Map(before?.places.map((place) => [place.childId, place.position]) ?? [])
+  return (
+    <FieldSection title={title} figure={figure}>
+      <ul className="grid grid-cols-2 gap-x-4 gap-y-2">
+        {block.places.map(({ position, childId }) => {
+          const isNew = before !== null && stoodAt.get(childId) !== position
+          return (
+            <li key={position} className="flex items-center gap-3">
+              <span
+                className={classNames(
+                  'inline-flex size-11 shrink-0 items-center justify-center rounded-full border-ink text-small font-bold',
+                  isNew ? 'border-[3px]' : 'border-[1.5px]',
+                )}
+              >
+                {position}
+              </span>
+              <span className={classNames('min-w-0 [overflow-wrap:anywhere]', isNew && 'font-bold underline')}>
+                {nameOf(childId)}
+                {isNew && <span className="sr-only">, {tonightMessage('newHere')}</span>}
+              </span>
+            </li>
+          )
+        })}
+      </ul>
+      <p className="leading-snug">{offWords(block, opponents, nameOf)}</p>
+    </FieldSection>
+  )
+}
+
+function offWords(block: LineupBlock, opponents: number, nameOf: NameOf): string {
+  const names = block.off.map(nameOf).join(', ')
+  if (block.off.length === 0) return tonightMessage('noOneOff')
+  if (opponents === 0) return tonightMessage('offNames', { names })
+  return block.off.length <= opponents
+    ? tonightMessage('defendNames', { names })
+    : tonightMessage('defendInTurn', { names, opponents })
+}

@@ -1,0 +1,4 @@
+import texts from './en/set-out.json'
+import { speakerOf } from './message'
+
+export const setOutMessage = speakerOf(texts)

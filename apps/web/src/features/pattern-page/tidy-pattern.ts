@@ -2,12 +2,8 @@ import { patternDocument } from '@espalier/contract/patterns'
 import { checkShape, type PatternDocument, type Step } from '@espalier/domain/pattern'
 import * as z from 'zod/mini'
 import { patternsMessage } from '../../messages/patterns'
+import { tidyText } from '../writing/tidy-text'
 import { mapSteps } from './map-steps'
-
-/** What stands between two words is one space, and nothing stands at the ends: as a document is saved. */
-export function tidyText(text: string): string {
-  return text.replace(/[\s\p{Cc}]+/gu, ' ').trim()
-}
 
 /** The document as it is sent: its texts tidied, mistakes that say nothing left out. */
 export function tidyPattern(document: PatternDocument): PatternDocument {

@@ -1,3 +1,4 @@
+import './writing.css'
 import { useId } from 'react'
 import { classNames } from '../../ui/class-names'
 
@@ -10,8 +11,7 @@ export type PartChoice<Value extends string = string> = {
   readonly group?: string
 }
 
-const BLANK_CLASSES =
-  'field-sizing-content min-h-target max-w-full appearance-none rounded-none border-0 border-b-2 border-dotted border-ink-soft bg-transparent px-1 text-inherit hover:border-solid hover:border-ink focus:border-solid focus:border-ink'
+const BLANK_CLASSES = 'blank field-sizing-content min-h-target px-1'
 
 type BlankChoiceProps<Value extends string> = {
   /** Read out; the sentence round the blank says it to whoever sees. */
@@ -92,10 +92,7 @@ export function BlankText(props: BlankTextProps) {
       maxLength={props.maxLength}
       placeholder={props.placeholder}
       autoComplete="off"
-      className={classNames(
-        'min-h-target w-full rounded-none border-0 border-b-2 border-dotted border-ink-soft bg-transparent px-1 text-inherit hover:border-ink focus:border-solid focus:border-ink aria-invalid:border-b-[7px] aria-invalid:border-double',
-        props.className,
-      )}
+      className={classNames('blank min-h-target w-full px-1', props.className)}
     />
   )
 }

@@ -1,5 +1,6 @@
 'use client'
 
+import './writing.css'
 import { type Millimetres, millimetres } from '@espalier/domain/quantities'
 import { useState } from 'react'
 import { numberFromText } from '../../ui/number-field/number-text'
@@ -46,7 +47,7 @@ export function MetresBlank({ label, value, onWrite, least, most }: MetresBlankP
       onBlur={() => setTyped(null)}
       maxLength={8}
       autoComplete="off"
-      className="field-sizing-content min-h-target min-w-11 rounded-none border-0 border-b-2 border-dotted border-ink-soft bg-transparent px-1 text-right tabular-nums text-inherit hover:border-ink focus:border-solid focus:border-ink aria-invalid:border-b-[7px] aria-invalid:border-double"
+      className="blank field-sizing-content min-h-target min-w-11 px-1 text-right tabular-nums"
     />
   )
 }

@@ -88,6 +88,20 @@ describe('the smallest margin', { timeout: 60_000 }, () => {
     }
   })
 
+  test('of a pass that ends within the leg of an opponent is their reaction less the time of the ball, not better', () => {
+    const beside = {
+      along: metres(10),
+      off: metres(0.2),
+      speed: metresPerSecond(5),
+      reaction: seconds(0.3),
+      reach: metres(0.8),
+    }
+    const ball = { releaseSpeed: metresPerSecond(10), deceleration: metresPerSecondSquared(0.8) }
+    expect(constantLaneMargin(ball.releaseSpeed, metres(10), beside).margin).toBeCloseTo(0.3 - 1, 12)
+    const rolled = rollingDuration(ball, metres(10))!
+    expect(rollingLaneMargin(ball, metres(10), beside).margin).toBeCloseTo(0.3 - rolled, 12)
+  })
+
   test('never falls when the opponent reacts later, runs slower or reaches less', () => {
     fc.assert(
       fc.property(ballArbitrary, lengthArbitrary, opponentArbitrary, number(0, 0.5), (ball, length, opponent, more) => {

@@ -98,6 +98,36 @@ describe('one step in time', () => {
   })
 })
 
+test('a ball is let through when it comes by, however late the player who lets it is', () => {
+  const action: Step['action'] = {
+    kind: 'pass',
+    from: 'GK',
+    to: 'ST',
+    into: { kind: 'space', spot: spotAt('penalty-mark') },
+    height: 'ground',
+    touches: 2,
+    foot: 'either',
+  }
+  const dummy: Step = { stepId: 's2', action: { kind: 'dummy', by: 'ST', to: 'CM' }, runs: [], point: '' }
+  const [first, second] = timed(withSteps({ stepId: 's1', action, runs: [], point: '' }, dummy)).steps
+  expect(first!.receivedAt).toBeGreaterThan(first!.ballArrivesAt)
+  expect(second!.startsAt).toBe(first!.ballArrivesAt)
+})
+
+test('a run that cuts another short begins where the player is by then', () => {
+  const first: Step = {
+    ...passStep('s1', 'GK', 'RCB'),
+    runs: [{ position: 'ST', to: spotAt('penalty-area-top'), start: 'with-the-ball' }],
+  }
+  const second = passStep('s2', 'RCB', 'RW')
+  const turn: Step = { ...second, runs: [{ position: 'ST', to: spotAt('centre-mark', 9), start: 'with-the-ball' }] }
+  const uncut = timed(withSteps(first, second))
+  const legs = timed(withSteps(first, turn)).tracks.find((track) => track.position === 'ST')!.legs
+  expect(legs).toHaveLength(2)
+  expect(legs[1]!.startsAt).toBeLessThan(legs[0]!.endsAt)
+  expect(legs[1]!.from).toEqual(playerAt(uncut, 'ST', legs[1]!.startsAt))
+})
+
 describe('a run starts', () => {
   const to = spotAt('halfway-right', 0, -4)
   const startOf = (start: 'before-the-ball' | 'with-the-ball' | 'after-the-ball', position = 'ST') => {

@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { dirname, join, relative } from 'node:path'
+import { withBuildLock } from './build-lock.mjs'
 
 const EVERYWHERE = ['package-lock.json', 'tsconfig.base.json', 'packages']
 
@@ -36,7 +37,11 @@ const LEFT_OUT = /^(node_modules|dist|\.next|\.turbo|generated|tsconfig\.tsbuild
 const TESTS = /\.(test|fixture|oracle)\.[a-z]+$/
 
 /** Builds the named steps that are out of date: the client first, because the API holds it; the rest side by side. */
-export async function ensureBuilt(root, names = Object.keys(STEPS)) {
+export function ensureBuilt(root, names = Object.keys(STEPS)) {
+  return withBuildLock(join(root, 'node_modules', '.espalier-build'), () => buildSteps(root, names))
+}
+
+async function buildSteps(root, names) {
   if (names.includes('client')) await ensureStep(root, STEPS.client)
   const rest = names.filter((name) => name !== 'client')
   const done = await Promise.allSettled(rest.map((name) => ensureStep(root, STEPS[name])))

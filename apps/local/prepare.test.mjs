@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
 import { hashOf } from './build.mjs'
+import { withBuildLock } from './build-lock.mjs'
 import { isInstalled, refuseOldNode } from './install.mjs'
 import { readArguments, readDatabaseUrl, readPort } from './read-arguments.mjs'
 import { readSecrets } from './secrets.mjs'
@@ -86,6 +87,23 @@ describe('building', () => {
     expect(second).not.toBe(first)
     writeFileSync(join(root, 'src', 'two.ts'), 'two')
     expect(hashOf(root, ['src'])).not.toBe(second)
+  })
+})
+
+describe('two builds', () => {
+  test('run one after the other, also after one that failed or was killed', async () => {
+    const file = join(newFolder(), 'lock')
+    const order = []
+    const work = (name) => async () => {
+      order.push(`${name} begins`)
+      await new Promise((resolve) => setTimeout(resolve, 20))
+      order.push(`${name} ends`)
+    }
+    await Promise.all([withBuildLock(file, work('one')), withBuildLock(file, work('two'))])
+    expect(order).toEqual(['one begins', 'one ends', 'two begins', 'two ends'])
+    await expect(withBuildLock(file, () => Promise.reject(new Error('broken')))).rejects.toThrow('broken')
+    writeFileSync(file, '999999999')
+    expect(await withBuildLock(file, async () => 'done')).toBe('done')
   })
 })
 

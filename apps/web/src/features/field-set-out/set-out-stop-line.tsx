@@ -17,6 +17,15 @@ const TAGS = {
   ahead: 'bg-sheet text-ink',
 } as const satisfies Record<StopState, string>
 
+/** The bag has no number: the walk starts there. */
+function Bag() {
+  return (
+    <svg viewBox="0 0 20 20" aria-hidden="true" className="size-5 fill-none stroke-current stroke-2">
+      <path d="M3 7H17L18 18H2ZM6.5 7C6.5 1 13.5 1 13.5 7" />
+    </svg>
+  )
+}
+
 /** One stop in words: how to get there, what to put down, what it is for. Done is filled, here accented, ahead outlined. */
 export function SetOutStopLine({ sentence, state, lineRef }: SetOutStopLineProps) {
   const isHere = state === 'here'
@@ -32,7 +41,7 @@ export function SetOutStopLine({ sentence, state, lineRef }: SetOutStopLineProps
           TAGS[state],
         )}
       >
-        {sentence.number}
+        {sentence.number === 0 ? <Bag /> : sentence.number}
       </span>
       <div className={classNames('min-w-0', isHere ? 'text-script' : state === 'done' && 'text-ink-soft')}>
         {state !== 'ahead' && <span className="sr-only">{setOutMessage(state)}. </span>}

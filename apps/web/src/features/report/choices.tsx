@@ -19,14 +19,14 @@ type ChoicesProps<Value extends string> = {
 export function Choices<Value extends string>(props: ChoicesProps<Value>) {
   const { name, legend, hint, options, chosen, onChoose, isRow = false } = props
   return (
-    <fieldset className="flex flex-col gap-2 border-t-2 border-ink pt-3">
+    <fieldset id={`question-${name}`} className="flex scroll-mb-28 flex-col gap-1.5 border-t-2 border-ink pt-2">
       <legend className="float-left w-full text-script font-bold">{legend}</legend>
       {hint !== undefined && <p className="clear-both text-small text-ink-soft">{hint}</p>}
       <div className={classNames('clear-both grid gap-2', isRow && 'grid-cols-2')}>
         {options.map(({ value, label, remark }) => (
           <label
             key={value}
-            className="flex min-h-14 cursor-pointer items-center gap-3 rounded-cut border-[1.5px] border-ink px-3 leading-tight has-checked:border-[3px] has-checked:bg-here has-checked:font-bold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-focus"
+            className="flex min-h-target cursor-pointer items-center gap-3 rounded-cut border-[1.5px] border-ink px-3 py-1 leading-tight has-checked:border-[3px] has-checked:bg-here has-checked:font-bold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-focus"
           >
             <input
               type="radio"

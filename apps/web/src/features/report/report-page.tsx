@@ -1,5 +1,5 @@
 import type { Operation } from '@espalier/contract/records'
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { newUuid } from '../../api/identifiers'
 import { reportMessage } from '../../messages/report'
 import { dayWords } from '../../shell/dates'
@@ -12,7 +12,7 @@ import { FieldFrame } from '../tonight/field-frame'
 import { Standing } from '../tonight/standing'
 import type { Tonight } from '../tonight/use-tonight'
 import { ViewLink } from '../tonight/view-link'
-import { isAnswered, questionsOf, type ReportAnswers, reportBodyOf } from './report-answers'
+import { isAnswered, questionsOf, type ReportAnswers, type ReportQuestion, reportBodyOf } from './report-answers'
 import { ReportDifferences } from './report-differences'
 import { ReportQuestions } from './report-questions'
 
@@ -61,6 +61,7 @@ function ReportForm({ tonight, frame }: { readonly tonight: Tonight; readonly fr
   const pattern = planned.plan === null ? null : patternActivity(planned.plan)
   const children = answers.turnout + answers.guests
   const open = questionsOf(pattern, answers).find((question) => !isAnswered(question, answers))
+  useShownQuestion(open)
   const change = (changed: Partial<ReportAnswers>) => setAnswers((before) => ({ ...before, ...changed }))
   return (
     <FieldFrame
@@ -94,6 +95,13 @@ function ReportForm({ tonight, frame }: { readonly tonight: Tonight; readonly fr
       <ReportDifferences answers={answers} hasPattern={pattern !== null} change={change} />
     </FieldFrame>
   )
+}
+
+/** After an answer the next open question comes into sight; what is in sight already does not move. */
+function useShownQuestion(open: ReportQuestion | undefined): void {
+  useEffect(() => {
+    if (open !== undefined) document.getElementById(`question-${open}`)?.scrollIntoView({ block: 'nearest' })
+  }, [open])
 }
 
 type SendState = 'open' | 'sending' | 'not-kept'

@@ -35,6 +35,7 @@ export function ReportQuestions({ kit, memberId, pattern, answers, change }: Rep
           ]}
           chosen={answers.howFar}
           onChoose={(howFar) => change({ howFar })}
+          isRow
         />
       ) : (
         <p className="text-ink-soft">{reportMessage('games')}</p>

@@ -3,15 +3,17 @@ import type { PlannedActivity } from '@espalier/domain/session'
 import { sheetMessage } from '../../messages/sheet'
 import { blockRounds, roundsText } from '../tonight/block-rounds'
 import type { NameOf } from '../tonight/child-names'
+import { inFormation } from '../tonight/formation-order'
 
 type SheetLineUpsProps = {
   readonly activity: PlannedActivity
   readonly lineups: LineupPlan
+  readonly formation: readonly string[]
   readonly nameOf: NameOf
 }
 
 /** Line-ups as a table, each with an empty wire to tally on by pen. */
-export function SheetLineUps({ activity, lineups, nameOf }: SheetLineUpsProps) {
+export function SheetLineUps({ activity, lineups, formation, nameOf }: SheetLineUpsProps) {
   const [first] = lineups.blocks
   if (first === undefined) return null
   const rounds = blockRounds(activity)
@@ -28,7 +30,7 @@ export function SheetLineUps({ activity, lineups, nameOf }: SheetLineUpsProps) {
         <thead>
           <tr>
             <th scope="col">{sheetMessage('rounds')}</th>
-            {first.places.map((place) => (
+            {inFormation(first.places, formation).map((place) => (
               <th scope="col" key={place.position}>
                 {place.position}
               </th>
@@ -44,7 +46,7 @@ export function SheetLineUps({ activity, lineups, nameOf }: SheetLineUpsProps) {
               <th scope="row">
                 {roundsText(rounds[index] ?? [])} {sheetMessage(block.side)}
               </th>
-              {block.places.map((place) => (
+              {inFormation(block.places, formation).map((place) => (
                 <td key={place.position}>{nameOf(place.childId)}</td>
               ))}
               <td>{block.off.map(nameOf).join(', ')}</td>

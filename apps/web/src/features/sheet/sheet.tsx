@@ -6,6 +6,7 @@ import { Cautions } from '../tonight/cautions'
 import { childNames } from '../tonight/child-names'
 import { clockAfter, patternActivity } from '../tonight/evening-parts'
 import { metresText } from '../tonight/metres-text'
+import { stagePattern } from '../tonight/stage-pattern'
 import type { Tonight } from '../tonight/use-tonight'
 import { SheetAreas } from './sheet-areas'
 import { SheetEvening } from './sheet-evening'
@@ -36,7 +37,12 @@ export function Sheet(parts: SheetParts) {
       </div>
       <SheetSetOut {...parts} />
       {activity?.lineups != null && (
-        <SheetLineUps activity={activity} lineups={activity.lineups} nameOf={childNames(kit)} />
+        <SheetLineUps
+          activity={activity}
+          lineups={activity.lineups}
+          formation={stagePattern(kit, activity.stageId)?.document.positions.map((placed) => placed.position) ?? []}
+          nameOf={childNames(kit)}
+        />
       )}
       <section className="sheet-before">
         <h2>{sheetMessage('before')}</h2>

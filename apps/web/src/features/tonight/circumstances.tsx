@@ -13,6 +13,9 @@ type CircumstancesProps = {
   readonly choosePace: (paceMm: number) => void
 }
 
+/** A whole line is the target; its words stand on the dotted line, as on a form. */
+const BLANK = 'min-h-target pt-4 pb-0 text-ink'
+
 /** Where, with whom, and by whose paces: a sentence with blanks. */
 export function Circumstances({ kit, evening, change, paceMm, choosePace }: CircumstancesProps) {
   const spaces = kit.spaces.map(({ spaceId, space }) => ({
@@ -24,11 +27,11 @@ export function Circumstances({ kit, evening, change, paceMm, choosePace }: Circ
     }),
   }))
   return (
-    <p className="flex flex-wrap items-center gap-x-4 text-ink-soft">
+    <p className="flex flex-wrap items-baseline gap-x-4 text-ink-soft">
       {spaces.length > 0 && (
         <PartSelect
           label={tonightMessage('where')}
-          className="min-h-target max-w-full text-ink"
+          className={`${BLANK} max-w-full`}
           choices={spaces}
           value={evening.spaceId ?? spaces[0]?.value}
           onChange={(event) => change({ kind: 'space', spaceId: event.target.value })}
@@ -36,7 +39,7 @@ export function Circumstances({ kit, evening, change, paceMm, choosePace }: Circ
       )}
       <PartSelect
         label={tonightMessage('adults')}
-        className="min-h-target text-ink"
+        className={BLANK}
         choices={[
           { value: '1', label: tonightMessage('alone') },
           { value: '2', label: tonightMessage('withOne') },
@@ -51,11 +54,11 @@ export function Circumstances({ kit, evening, change, paceMm, choosePace }: Circ
 
 export function PaceSelect({ paceMm, choosePace }: Pick<CircumstancesProps, 'paceMm' | 'choosePace'>) {
   return (
-    <span className="inline-flex items-center gap-1">
+    <span className="inline-flex items-baseline gap-1.5">
       <span aria-hidden="true">{tonightMessage('pace').toLowerCase()}</span>
       <PartSelect
         label={tonightMessage('pace')}
-        className="min-h-target text-ink"
+        className={BLANK}
         choices={PACE_CHOICES_MM.map((choice) => ({
           value: String(choice),
           label: tonightMessage('paceChoice', { centimetres: choice / 10 }),

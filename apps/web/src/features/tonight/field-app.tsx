@@ -5,7 +5,7 @@ import { shellMessage } from '../../messages/shell'
 import { tonightMessage } from '../../messages/tonight'
 import { pages, pageTo } from '../../paths'
 import { FailureNotice } from '../../shell/failure-notice'
-import { ButtonLink } from '../../ui/button/button-link'
+import { pressClasses } from '../../ui/button/button'
 import { EmptyState } from '../../ui/empty-state/empty-state'
 import type { FieldAddress } from './field-address'
 import { FieldFrame } from './field-frame'
@@ -114,8 +114,9 @@ function NotYet({ state: { kitState, outbox, hasNoDate } }: { readonly state: To
 
 function HomeLink() {
   return (
-    <ButtonLink href={pageTo(pages.home, {})} kind="plain">
+    // A plain link: the router's own is for pages that are fetched, and no part of a page that opens without signal.
+    <a href={pageTo(pages.home, {})} className={pressClasses('plain')}>
       {tonightMessage('goHome')}
-    </ButtonLink>
+    </a>
   )
 }

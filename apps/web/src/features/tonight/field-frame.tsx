@@ -31,12 +31,12 @@ export function FieldFrame(props: FieldFrameProps) {
   }, [title])
   return (
     <div className="mx-auto flex min-h-dvh max-w-text flex-col px-4">
-      <header className="flex min-h-target flex-wrap items-center justify-between gap-x-4 py-1 text-small">
-        <span className="inline-flex items-center gap-3 font-bold">
+      <header className="flex min-h-14 flex-wrap items-center justify-between gap-x-4 py-1 text-small">
+        <span className="inline-flex items-center gap-3 leading-tight">
           <Mark className="size-6 shrink-0" />
           <span>
-            {props.club}
-            {props.team !== undefined && <span className="font-normal text-ink-soft"> {props.team}</span>}
+            <span className="block font-bold">{props.club}</span>
+            {props.team !== undefined && <span className="block text-ink-soft">{props.team}</span>}
           </span>
         </span>
         {props.standing}
@@ -55,7 +55,7 @@ export function FieldFrame(props: FieldFrameProps) {
         {props.children}
       </main>
       {props.presses !== undefined && (
-        <div className="no-print sticky bottom-0 -mx-4 flex gap-3 border-t-2 border-ink bg-sheet px-4 py-3">
+        <div className="no-print sticky bottom-0 z-20 -mx-4 flex gap-3 border-t-2 border-ink bg-sheet px-4 py-3">
           {props.presses}
         </div>
       )}

@@ -3,10 +3,13 @@ import { tonightMessage } from '../../messages/tonight'
 import { classNames } from '../../ui/class-names'
 import type { NameOf } from './child-names'
 import { FieldSection } from './field-frame'
+import { inFormation } from './formation-order'
 
 type LineUpProps = {
   readonly block: LineupBlock
   readonly before: LineupBlock | null
+  /** Positions in the order the club writes them, from the goalkeeper. */
+  readonly formation: readonly string[]
   readonly opponents: number
   readonly nameOf: NameOf
   readonly title: string
@@ -14,12 +17,12 @@ type LineUpProps = {
 }
 
 /** Who plays where in one line-up; whoever stands elsewhere than before is underlined. */
-export function LineUp({ block, before, opponents, nameOf, title, figure }: LineUpProps) {
+export function LineUp({ block, before, formation, opponents, nameOf, title, figure }: LineUpProps) {
   const stoodAt = new Map(before?.places.map((place) => [place.childId, place.position]) ?? [])
   return (
     <FieldSection title={title} figure={figure}>
       <ul className="grid grid-cols-2 gap-x-4 gap-y-2">
-        {block.places.map(({ position, childId }) => {
+        {inFormation(block.places, formation).map(({ position, childId }) => {
           const isNew = before !== null && stoodAt.get(childId) !== position
           return (
             <li key={position} className="flex items-center gap-3">

@@ -62,6 +62,7 @@ export function LineUpsPage({ tonight }: { readonly tonight: Tonight }) {
       <LineUp
         block={block}
         before={blocks[at - 1] ?? null}
+        formation={formationOf(tonight, activity.stageId)}
         opponents={activity.opponents}
         nameOf={childNames(kit)}
         title={tonightMessage('blockTitle', {
@@ -74,6 +75,10 @@ export function LineUpsPage({ tonight }: { readonly tonight: Tonight }) {
       <Fairness lineups={activity.lineups} />
     </FieldFrame>
   )
+}
+
+function formationOf({ kit }: Tonight, stageId: string | null): readonly string[] {
+  return stagePattern(kit, stageId)?.document.positions.map((placed) => placed.position) ?? []
 }
 
 type Lineups = NonNullable<NonNullable<ReturnType<typeof patternActivity>>['lineups']>

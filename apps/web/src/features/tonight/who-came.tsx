@@ -20,7 +20,7 @@ export function WhoCame({ kit, evening, change }: WhoCameProps) {
       figure={tonightMessage(guests === 0 ? 'ofSquad' : 'ofSquadAndGuests', { here, all: kit.squad.length, guests })}
     >
       {kit.squad.length === 0 && <p className="text-ink-soft">{tonightMessage('squadEmpty')}</p>}
-      <ul className="grid grid-cols-[repeat(auto-fill,minmax(5.1rem,1fr))] gap-x-3 gap-y-1">
+      <ul className="grid grid-cols-[repeat(auto-fill,minmax(5.1rem,1fr))] gap-x-2.5 gap-y-1">
         {kit.squad.map(({ playerId, shortName }) => (
           <li key={playerId}>
             <NameLine

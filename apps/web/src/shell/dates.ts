@@ -26,6 +26,15 @@ export function instantWords(instant: string, zone: string): string {
   return format.format(new Date(instant)).replace(' at ', ', ')
 }
 
+const DAY_MILLISECONDS = 86_400_000
+
+/** The Monday of a day's week, as weeks are counted in the record. */
+export function mondayOf(localDate: string): string {
+  const noon = noonOf(localDate)
+  const sinceMonday = (noon.getUTCDay() + 6) % 7
+  return new Date(noon.getTime() - sinceMonday * DAY_MILLISECONDS).toISOString().slice(0, 10)
+}
+
 /** Today's date in the club's zone, as YYYY-MM-DD. */
 export function todayIn(zone: string, now: Date = new Date()): string {
   return new Intl.DateTimeFormat('sv-SE', { timeZone: zone }).format(now)

@@ -6,13 +6,15 @@ import { WeekBar } from './week-bar'
 
 type TeamWeeksProps = {
   readonly trellis: TeamTrellis
+  /** The Monday of the week that is running: what comes after it is still to come. */
+  readonly thisWeek: string
   readonly cellHref: (cell: Cell) => string
   /** The cell that stands open beside the table. */
   readonly open: Pick<Cell, 'teamId' | 'stageId' | 'week'> | null
 }
 
 /** One trellis a team: stages are wires, weeks are columns. On a phone each stage lists its weeks in words. */
-export function TeamWeeks({ trellis, cellHref, open }: TeamWeeksProps) {
+export function TeamWeeks({ trellis, thisWeek, cellHref, open }: TeamWeeksProps) {
   const isOpen = (cell: Cell) =>
     open !== null && open.teamId === cell.teamId && open.stageId === cell.stageId && open.week === cell.week
   return (
@@ -26,7 +28,11 @@ export function TeamWeeks({ trellis, cellHref, open }: TeamWeeksProps) {
                 {coverageMessage('stage')}
               </th>
               {trellis.weeks.map((week) => (
-                <th key={week} scope="col" className="px-1 text-fine font-normal whitespace-nowrap text-ink-soft">
+                <th
+                  key={week}
+                  scope="col"
+                  className="w-12 text-center text-fine font-normal whitespace-nowrap text-ink-soft"
+                >
                   {shortDayWords(week)}
                 </th>
               ))}
@@ -41,7 +47,7 @@ export function TeamWeeks({ trellis, cellHref, open }: TeamWeeksProps) {
                 {row.cells.map((cell, column) => (
                   <td key={trellis.weeks[column]} className="align-bottom">
                     {cell === null ? (
-                      <WeekBar cell={null} />
+                      <WeekBar cell={null} toCome={false} />
                     ) : (
                       <CellLink
                         cell={cell}
@@ -50,7 +56,7 @@ export function TeamWeeks({ trellis, cellHref, open }: TeamWeeksProps) {
                         team={trellis.name}
                         stage={row.title}
                       >
-                        <WeekBar cell={cell} />
+                        <WeekBar cell={cell} toCome={cell.week >= thisWeek} />
                       </CellLink>
                     )}
                   </td>

@@ -155,18 +155,20 @@ function Sides({ form, change, wrong }: PartProps) {
 function Ground({ form, change }: Omit<PartProps, 'wrong'>) {
   return (
     <FieldSet legend={spacesMessage('markings')} hint={spacesMessage('markingsHint')}>
-      {MARKINGS.map((marking) => (
-        <SelectField
-          key={marking}
-          name={`marking-${marking}`}
-          label={spacesMessage(marking)}
-          choices={FINDINGS.map((finding) => ({ value: finding, label: spacesMessage(finding) }))}
-          value={form.markings[marking]}
-          onChange={(event) =>
-            change({ markings: { ...form.markings, [marking]: event.target.value as (typeof FINDINGS)[number] } })
-          }
-        />
-      ))}
+      <div className="clear-both grid gap-4 desk:grid-cols-2">
+        {MARKINGS.map((marking) => (
+          <SelectField
+            key={marking}
+            name={`marking-${marking}`}
+            label={spacesMessage(marking)}
+            choices={FINDINGS.map((finding) => ({ value: finding, label: spacesMessage(finding) }))}
+            value={form.markings[marking]}
+            onChange={(event) =>
+              change({ markings: { ...form.markings, [marking]: event.target.value as (typeof FINDINGS)[number] } })
+            }
+          />
+        ))}
+      </div>
     </FieldSet>
   )
 }

@@ -103,7 +103,7 @@ function goalFrom(text: string): Millimetres | null | 'wrong' {
 }
 
 function metresText(length: Millimetres): string {
-  return String(Math.round(length / 10) / 100)
+  return String(length / 1000)
 }
 
 function metresTextOrNone(length: Millimetres | undefined): string {

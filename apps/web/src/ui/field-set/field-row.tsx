@@ -29,12 +29,19 @@ export function controlAttributes({ name, hint, wrong }: FieldWords) {
 export const CONTROL_CLASSES =
   'min-h-target w-full rounded-cut border-[1.5px] border-ink bg-sheet px-3 text-body text-ink aria-invalid:border-l-[7px] aria-invalid:border-double'
 
+type FieldRowProps = FieldWords & {
+  /** Read out with the label; the page shows it beside the number. */
+  readonly unit?: string
+  readonly children: ReactNode
+}
+
 /** A label above its control, its hint, and what is wrong with it. */
-export function FieldRow({ name, label, hint, wrong, children }: FieldWords & { readonly children: ReactNode }) {
+export function FieldRow({ name, label, unit, hint, wrong, children }: FieldRowProps) {
   return (
     <div className="flex max-w-text flex-col gap-1">
       <label htmlFor={fieldId(name)} className="font-semibold">
         {label}
+        {unit !== undefined && <span className="sr-only"> ({unit})</span>}
       </label>
       {hint !== undefined && (
         <p id={hintId(name)} className="text-small text-ink-soft">

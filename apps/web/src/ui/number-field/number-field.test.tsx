@@ -4,7 +4,9 @@ import { numberFieldExamples } from './number-field.examples'
 import { numberFromText } from './number-text'
 
 test('the unit is part of the name that is read out', () => {
-  expect(renderToStaticMarkup(numberFieldExamples['with its unit'])).toMatch(/<label[^>]*>Length \(m\)<\/label>/)
+  expect(renderToStaticMarkup(numberFieldExamples['with its unit'])).toMatch(
+    /<label[^>]*>Length<span class="sr-only"> \(m\)<\/span><\/label>/,
+  )
 })
 
 test.each([

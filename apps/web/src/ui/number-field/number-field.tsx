@@ -14,7 +14,7 @@ type NumberFieldProps = FieldWords &
 export function NumberField({ name, label, unit, hint, wrong, ...rest }: NumberFieldProps) {
   const words = { name, label, hint, wrong }
   return (
-    <FieldRow {...words} label={`${label} (${unit})`}>
+    <FieldRow {...words} unit={unit}>
       <span className="flex items-baseline gap-2">
         <input
           {...rest}

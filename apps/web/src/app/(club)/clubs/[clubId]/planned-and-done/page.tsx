@@ -11,7 +11,7 @@ import { WeekEvidence } from '../../../../../features/coverage/week-evidence'
 import { coverageMessage } from '../../../../../messages/coverage'
 import { pages, pageTo } from '../../../../../paths'
 import { ClubPage } from '../../../../../shell/club-page'
-import { dateWords, todayIn } from '../../../../../shell/dates'
+import { dateWords, mondayOf, todayIn } from '../../../../../shell/dates'
 import { Section } from '../../../../../shell/section'
 import { EmptyState } from '../../../../../ui/empty-state/empty-state'
 
@@ -49,13 +49,10 @@ export default async function CoveragePage({ params, searchParams }: Props) {
       {trellises.length === 0 && <EmptyState>{coverageMessage('nothing')}</EmptyState>}
       {trellises.length > 0 && <BarLegend words={legendWords} />}
       {trellises.map((trellis) => (
-        <Section
-          key={trellis.teamId}
-          id={`team-${trellis.teamId}`}
-          title={coverageMessage('teamTitle', { team: trellis.name, age: trellis.ageGroup })}
-        >
+        <Section key={trellis.teamId} id={`team-${trellis.teamId}`} title={trellis.name}>
           <TeamWeeks
             trellis={trellis}
+            thisWeek={mondayOf(todayIn(club.zone))}
             open={open}
             cellHref={({ teamId, stageId, week }) =>
               `${pageTo(pages.coverage, { clubId }, { season: seasonId, team: teamId, stage: stageId, week })}#week`
@@ -70,6 +67,7 @@ export default async function CoveragePage({ params, searchParams }: Props) {
 const legendWords = [
   coverageMessage('legendDone'),
   coverageMessage('legendPlan'),
+  coverageMessage('legendToCome'),
   coverageMessage('legendMissed'),
   coverageMessage('legendLate'),
 ] as const

@@ -14,6 +14,9 @@ import { Section } from '../../../../../shell/section'
 import { EmptyState } from '../../../../../ui/empty-state/empty-state'
 import { Table } from '../../../../../ui/table/table'
 
+// Few enough to read on a phone; the older ones are one press away.
+const LINES_SHOWN = 25
+
 type Props = {
   readonly params: Promise<{ readonly clubId: string }>
   readonly searchParams: Promise<{ readonly before?: string | string[] }>
@@ -28,17 +31,19 @@ export default async function RecordBookPage({ params, searchParams }: Props) {
     readFromApi(pathTo(paths.ledgerHead, { clubId }), ledgerHead),
     readFromApi(pathTo(paths.ledgerEntries, { clubId }, page), ledgerEntries),
   ])
+  const entries = list.entries.slice(0, LINES_SHOWN)
+  const next = list.entries.length > LINES_SHOWN ? String(entries.at(-1)?.seq) : list.next
   return (
     <ClubPage clubId={clubId} title={ledgerMessage('title')} lead={ledgerMessage('lead')}>
       <BookHead head={head} zone={club.zone} />
       <Section id="lines" title={ledgerMessage('entriesTitle')}>
-        {list.entries.length === 0 ? (
+        {entries.length === 0 ? (
           <EmptyState>{ledgerMessage('empty')}</EmptyState>
         ) : (
           <Table
             caption={ledgerMessage('caption')}
             captionHidden
-            rows={list.entries}
+            rows={entries}
             rowKey={(entry) => entry.entryId}
             columns={[
               { title: ledgerMessage('line'), namesRow: true, align: 'end', cell: (entry) => entry.seq + 1 },
@@ -53,9 +58,9 @@ export default async function RecordBookPage({ params, searchParams }: Props) {
             ]}
           />
         )}
-        {list.next !== null && (
+        {next !== null && (
           <Link
-            href={pageTo(pages.ledger, { clubId }, { before: list.next })}
+            href={pageTo(pages.ledger, { clubId }, { before: next })}
             className="inline-flex min-h-target items-center"
           >
             {ledgerMessage('older')}

@@ -36,6 +36,12 @@ describe('one step in time', () => {
     expect(step!.receivedAt).toBe(step!.ballArrivesAt)
   })
 
+  test('a pass never leaves the foot faster than the age can kick', () => {
+    const weak: AgeProfile = { ...U10, kickSpeedMax: { ...U10.kickSpeedMax, value: metresPerSecond(5) } }
+    const [step] = timed(withSteps(passStep('s1', 'GK', 'RCB')), weak).steps
+    expect(step!.flight).toMatchObject({ kind: 'rolls', ball: { releaseSpeed: 5 } })
+  })
+
   test('the next pass waits for a turn and a look in two touches, and hardly at all in one', () => {
     const second = passStep('s2', 'RCB', 'RW')
     const oneTouch = { ...second, action: { ...second.action, touches: 1 } as Step['action'] }

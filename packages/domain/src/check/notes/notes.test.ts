@@ -1,197 +1,27 @@
 import { describe, expect, test } from 'vitest'
 import { formatOf } from '../../formats'
-import type { BallAction, Obstacle, PatternDocument, Step } from '../../pattern'
+import type { PatternDocument } from '../../pattern'
 import { opponentAt, passStep, samplePattern, spotAt } from '../../pattern/fixtures/sample-pattern'
 import { nominalSpace } from '../../pitch'
 import { checkPattern, checkWith } from '../check-pattern'
 import type { Rule } from '../context'
 import { type CheckNote, NOTE_CODES, type NoteCode } from '../note'
 import { RULES } from '../rules'
+import {
+  against,
+  type Case,
+  cases,
+  highBall,
+  highStriker,
+  intoSpace,
+  lateRun,
+  lofted,
+  moved,
+  play,
+  withSteps,
+} from './fixtures/note-cases'
 
 type Rules = Readonly<Record<NoteCode, Rule>>
-
-/** One pattern that breaks one rule, and what must be said of it. */
-type Case = {
-  readonly title: string
-  readonly code: NoteCode
-  readonly document: PatternDocument
-  readonly says: Partial<CheckNote>
-}
-
-function withSteps(...steps: readonly Step[]): PatternDocument {
-  return { ...samplePattern, steps, looks: [] }
-}
-
-function play(stepId: string, action: BallAction, runs: Step['runs'] = []): Step {
-  return { stepId, action, runs, point: '' }
-}
-
-function moved(document: PatternDocument, position: string, spot: ReturnType<typeof spotAt>): PatternDocument {
-  const positions = document.positions.map((each) => (each.position === position ? { ...each, spot } : each))
-  return { ...document, positions }
-}
-
-function against(document: PatternDocument, ...obstacles: readonly Obstacle[]): PatternDocument {
-  return { ...document, obstacles }
-}
-
-const lofted: BallAction = {
-  kind: 'pass',
-  from: 'GK',
-  to: 'RCB',
-  into: { kind: 'feet' },
-  height: 'air',
-  touches: 2,
-  foot: 'either',
-}
-
-const intoSpace = (from: string, to: string, spot: ReturnType<typeof spotAt>): BallAction => ({
-  kind: 'pass',
-  from,
-  to,
-  into: { kind: 'space', spot },
-  height: 'ground',
-  touches: 2,
-  foot: 'either',
-})
-
-const wing = spotAt('halfway-right', 0, -4)
-const lateRun = play('s2', intoSpace('RCB', 'RW', wing), [{ position: 'RW', to: wing, start: 'after-the-ball' }])
-/** A pass up to ST in open play, with a striker beyond halfway. */
-const highBall = { ...withSteps(passStep('s1', 'CM', 'ST')), restart: 'open-play' } as const
-const highStriker = moved(highBall, 'ST', spotAt('far-build-out-line-centre', 2))
-
-const cases: readonly Case[] = [
-  {
-    title: 'a starting place three metres over the touchline',
-    code: 'off-the-space',
-    document: moved(samplePattern, 'ST', spotAt('halfway-right', 0, 3)),
-    says: { severity: 'to-fix', stepId: null, position: 'ST', value: 3, limit: 0, unit: 'm' },
-  },
-  {
-    title: 'a run over the touchline',
-    code: 'off-the-space',
-    document: withSteps({
-      ...passStep('s1', 'GK', 'RCB'),
-      runs: [{ position: 'LW', to: spotAt('halfway-left', 0, -1.5), start: 'with-the-ball' }],
-    }),
-    says: { severity: 'to-fix', stepId: 's1', position: 'LW', value: 1.5 },
-  },
-  {
-    title: 'two players who start in one place',
-    code: 'two-in-one-place',
-    document: moved(samplePattern, 'LW', spotAt('penalty-arc-top')),
-    says: { severity: 'look-at', stepId: null, position: 'LW', value: 0, limit: 1, unit: 'm' },
-  },
-  {
-    title: 'a runner who ends beside a team-mate',
-    code: 'two-in-one-place',
-    document: withSteps(
-      {
-        ...passStep('s1', 'GK', 'RCB'),
-        runs: [{ position: 'CM', to: spotAt('build-out-line-right', 0, -3.5), start: 'before-the-ball' }],
-      },
-      passStep('s2', 'RCB', 'GK'),
-      passStep('s3', 'GK', 'LCB'),
-    ),
-    says: { severity: 'look-at', position: 'CM', value: 0.5 },
-  },
-  {
-    title: 'a throw no child can make',
-    code: 'ball-stops-short',
-    document: {
-      ...withSteps(play('s1', { kind: 'throw', from: 'GK', to: 'ST', into: { kind: 'feet' } })),
-      restart: 'goalkeeper-hands',
-    },
-    says: { severity: 'to-fix', stepId: 's1', position: 'GK', limit: 1, unit: 'm' },
-  },
-  {
-    title: 'a run that starts when the ball is already there',
-    code: 'receiver-late',
-    document: withSteps(passStep('s1', 'GK', 'RCB'), lateRun),
-    says: { severity: 'look-at', stepId: 's2', position: 'RW', limit: 0.3, unit: 's', sourceKind: 'computed' },
-  },
-  {
-    title: 'a pass along the ground over half the pitch',
-    code: 'pass-too-long',
-    document: { ...withSteps(passStep('s1', 'RCB', 'ST')), restart: 'open-play' },
-    says: { severity: 'look-at', stepId: 's1', position: 'RCB', limit: 12, unit: 'm', sourceKind: 'habit' },
-  },
-  {
-    title: 'an opponent in the way',
-    code: 'lane-closed',
-    document: against(
-      { ...withSteps(passStep('s1', 'RCB', 'RW')), restart: 'open-play' },
-      opponentAt('x1', spotAt('build-out-line-right', -4, -6)),
-    ),
-    says: { severity: 'look-at', stepId: 's1', position: 'RCB', unit: 's' },
-  },
-  {
-    title: 'a pole in the way',
-    code: 'lane-closed',
-    document: against(withSteps(passStep('s1', 'GK', 'CM')), {
-      obstacleId: 'p1',
-      kind: 'pole',
-      spot: spotAt('penalty-mark', 0, 0.2),
-    }),
-    says: { severity: 'look-at', stepId: 's1', value: 0.2, limit: 0.5, unit: 'm' },
-  },
-  {
-    title: 'a goal kick from outside the goal area',
-    code: 'goal-kick-law',
-    document: moved(samplePattern, 'GK', spotAt('goal-area-top', 1)),
-    says: { severity: 'to-fix', stepId: 's1', position: 'GK', value: 1, limit: 0, unit: 'm', sourceKind: 'published' },
-  },
-  {
-    title: 'a goal kick that is carried on',
-    code: 'goal-kick-law',
-    document: withSteps(play('s1', { kind: 'carry', by: 'GK', to: spotAt('penalty-mark'), at: null })),
-    says: { severity: 'to-fix', position: 'GK', value: 2, limit: 1, unit: 'touches' },
-  },
-  {
-    title: 'an opponent in the penalty area at a goal kick',
-    code: 'goal-kick-law',
-    document: against(samplePattern, opponentAt('x1', spotAt('penalty-mark', 0, -4))),
-    says: { severity: 'to-fix', position: null, value: 1, unit: 'players', sourceKind: 'published' },
-  },
-  {
-    title: 'an opponent who does not wait behind the build-out line',
-    code: 'build-out-line-law',
-    document: against(samplePattern, opponentAt('x1', spotAt('build-out-line-left', -2, 6))),
-    says: { severity: 'to-fix', value: 2, limit: 0, unit: 'm', sourceKind: 'published' },
-  },
-  {
-    title: 'a striker beyond the last opponents drawn',
-    code: 'offside-law',
-    document: against(highStriker, opponentAt('x1', spotAt('far-build-out-line-centre', 0, 5))),
-    says: { severity: 'look-at', stepId: 's1', position: 'ST', value: 2, limit: 0, unit: 'm', sourceKind: 'published' },
-  },
-  {
-    title: 'an outfield player who throws',
-    code: 'hands-law',
-    document: withSteps(
-      passStep('s1', 'GK', 'RCB'),
-      play('s2', { kind: 'throw', from: 'RCB', to: 'CM', into: { kind: 'feet' } }),
-    ),
-    says: { severity: 'to-fix', stepId: 's2', position: 'RCB', sourceKind: 'published' },
-  },
-  {
-    title: 'a goalkeeper who picks up what a team-mate passed back',
-    code: 'hands-law',
-    document: withSteps(
-      passStep('s1', 'GK', 'RCB'),
-      passStep('s2', 'RCB', 'GK'),
-      play('s3', { kind: 'roll', from: 'GK', to: 'LCB', into: { kind: 'feet' } }),
-    ),
-    says: { severity: 'to-fix', stepId: 's3', position: 'GK' },
-  },
-  {
-    title: 'a lofted ball to a child who stands, where nobody may head',
-    code: 'lofted-to-standing',
-    document: withSteps(play('s1', lofted)),
-    says: { severity: 'look-at', stepId: 's1', position: 'RCB', sourceKind: 'published' },
-  },
-]
 
 function holds(rules: Rules, each: Case): boolean {
   const { notes } = checkWith(rules, each.document, nominalSpace(each.document.formatId))
@@ -248,6 +78,36 @@ describe('nothing is said of', () => {
         play('s2', intoSpace('RCB', 'RW', spotAt('build-out-line-right', 1, -3)), []),
       ),
       'receiver-late',
+    ],
+    [
+      'a lofted ball over a pole',
+      against(withSteps(play('s1', lofted)), { obstacleId: 'p1', kind: 'pole', spot: spotAt('goal-centre', 7, 4) }),
+      'lane-closed',
+    ],
+    [
+      'a throw that ends half a metre short',
+      moved(
+        {
+          ...withSteps(play('s1', { kind: 'throw', from: 'GK', to: 'RCB', into: { kind: 'feet' } })),
+          restart: 'goalkeeper-hands',
+        },
+        'RCB',
+        spotAt('goal-centre', 11.7),
+      ),
+      'ball-stops-short',
+    ],
+    [
+      'a pole in the penalty area at a goal kick',
+      against(samplePattern, { obstacleId: 'p1', kind: 'pole', spot: spotAt('penalty-mark', 0, -4) }),
+      'goal-kick-law',
+    ],
+    [
+      'a ball played back by someone further up',
+      against(
+        moved(highStriker, 'CM', spotAt('far-build-out-line-centre', 5, 3)),
+        opponentAt('x1', spotAt('far-build-out-line-centre', 0, 5)),
+      ),
+      'offside-law',
     ],
     [
       'a lofted ball over an opponent halfway',

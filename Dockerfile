@@ -2,7 +2,7 @@
 FROM node:20-bookworm-slim AS build
 WORKDIR /espalier
 COPY . .
-RUN npm ci --omit=optional && npm run build
+RUN npm ci && npm run build
 
 FROM node:20-bookworm-slim
 ENV NODE_ENV=production

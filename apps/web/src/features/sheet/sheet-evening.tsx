@@ -11,7 +11,7 @@ export function SheetEvening({ tonight, plan, nameOf }: SheetParts & { readonly 
     <div className="sheet-evening">
       <section>
         <h2>{sheetMessage('evening')}</h2>
-        <EveningLine plan={plan} localStart={tonight.chosen.date.localStart} unitsAMinute={3.1} />
+        <EveningLine plan={plan} localStart={tonight.chosen.date.localStart} unitsAMinute={2.3} />
       </section>
       <section>
         <h2>{sheetMessage('bag')}</h2>

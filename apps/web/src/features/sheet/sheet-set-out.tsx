@@ -16,16 +16,18 @@ export function SheetSetOut({ tonight, plan, facts }: SheetParts) {
         <small>{sheetMessage('setOutLead', { paces: plan.setOutPaces, centimetres: plan.paceMm / 10 })}</small>
       </h2>
       <div className="sheet-walk">
-        <SetOutDrawing
-          space={facts.space}
-          stops={plan.setOut}
-          medium="paper"
-          choices={tonight.kit.adopted?.content.settings}
-        />
+        <div className="sheet-walk-drawing">
+          <SetOutDrawing
+            space={facts.space}
+            stops={plan.setOut}
+            medium="paper"
+            choices={tonight.kit.adopted?.content.settings}
+          />
+        </div>
         <ol>
           {setOutSentences(plan.setOut).map((sentence) => (
             <li key={sentence.number}>
-              <b>{sentence.number}</b> {sentence.walkText}{' '}
+              {sentence.number > 0 && <b>{sentence.number}</b>} {sentence.walkText}{' '}
               {sentence.number > 0 && (
                 <strong>
                   {sentence.item}

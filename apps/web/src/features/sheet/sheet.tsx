@@ -1,6 +1,7 @@
 import type { EveningFacts, SessionPlan } from '@espalier/domain/session'
 import { sheetMessage } from '../../messages/sheet'
 import { dayWords } from '../../shell/dates'
+import { classNames } from '../../ui/class-names'
 import { Mark } from '../../ui/page-frame/mark'
 import { Cautions } from '../tonight/cautions'
 import { childNames } from '../tonight/child-names'
@@ -26,7 +27,7 @@ export function Sheet(parts: SheetParts) {
   const { kit } = tonight
   const activity = patternActivity(plan)
   return (
-    <article className="sheet">
+    <article className={classNames('sheet', isLong(plan) && 'sheet-long')}>
       <SheetHead {...parts} />
       <div className="sheet-columns">
         <SheetEvening {...parts} nameOf={childNames(kit)} />
@@ -57,6 +58,14 @@ export function Sheet(parts: SheetParts) {
     </article>
   )
 }
+
+/** Lines the sheet must hold beyond an ordinary evening's; then its words are set a little smaller, so that one page stays one. */
+function isLong(plan: SessionPlan): boolean {
+  const lineUps = patternActivity(plan)?.lineups?.blocks.length ?? 0
+  return plan.setOut.length + 2 * lineUps > LINES_MOST
+}
+
+const LINES_MOST = 34
 
 function SheetHead({ tonight, plan, facts }: SheetParts) {
   const { kit, chosen } = tonight

@@ -32,6 +32,7 @@ export function AdoptForm({ clubId, curriculumId, number, teams, today }: AdoptF
   const [teamId, setTeamId] = useState(teams[0]?.teamId ?? '')
   const [done, setDone] = useState<string | null>(null)
   const team = teams.find((each) => each.teamId === teamId)
+  const follows = team?.follows?.curriculumId === curriculumId && team.follows.number === number
 
   async function adopt(event: FormEvent<HTMLFormElement>) {
     event.preventDefault()
@@ -66,7 +67,12 @@ export function AdoptForm({ clubId, curriculumId, number, teams, today }: AdoptF
       />
       <FailureNotice failure={failure} />
       <div>
-        <Button type="submit" kind="next" aria-busy={state === 'sending'}>
+        <Button
+          type="submit"
+          kind={follows ? 'plain' : 'next'}
+          aria-busy={state === 'sending'}
+          offBecause={follows ? curriculaMessage('followsAlready') : null}
+        >
           {state === 'sending'
             ? curriculaMessage('adopting')
             : curriculaMessage('adopt', { team: team?.name ?? '', number })}

@@ -94,39 +94,48 @@ function StageForm(props: StageFormProps) {
   return (
     <li className="flex gap-3 border-t border-wire py-2">
       <span className="voice-club w-6 shrink-0 pt-1 text-center text-lead text-ink-soft">{place + 1}</span>
-      <div className="flex min-w-0 flex-1 flex-col gap-1">
-        <BlankText
-          label={curriculaMessage('stageTitle', { number: place + 1 })}
-          value={stage.title}
-          onWrite={(title) => set({ title }, `stage ${stage.stageId} title`)}
-          maxLength={80}
-          placeholder={curriculaMessage('stagePlaceholder')}
-          className="voice-club max-w-text font-semibold"
-        />
-        <p className="flex flex-wrap items-baseline gap-x-2">
-          <BlankChoice
-            label={curriculaMessage('stagePattern')}
-            value={stage.patternId}
-            choices={patternChoices(patterns, props.draft.formatId, stage.patternId)}
-            onChoose={(patternId) => set({ patternId })}
-            className="voice-club"
+      <div className="grid min-w-0 flex-1 gap-x-8 desk:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
+        <div className="flex min-w-0 flex-col gap-1">
+          <BlankText
+            label={curriculaMessage('stageTitle', { number: place + 1 })}
+            value={stage.title}
+            onWrite={(title) => set({ title }, `stage ${stage.stageId} title`)}
+            maxLength={80}
+            placeholder={curriculaMessage('stagePlaceholder')}
+            className="voice-club max-w-text font-semibold"
           />
-          <BlankChoice
-            label={curriculaMessage('stageForm')}
-            value={stage.form.kind === 'full' ? 'full' : String(stage.form.steps)}
-            choices={formChoices(pattern?.steps ?? 1)}
-            onChoose={(chosen) =>
-              set({ form: chosen === 'full' ? { kind: 'full' } : { kind: 'first-steps', steps: Number(chosen) } })
-            }
+          <p className="flex flex-wrap items-baseline gap-x-2">
+            <BlankChoice
+              label={curriculaMessage('stagePattern')}
+              value={stage.patternId}
+              choices={patternChoices(patterns, props.draft.formatId, stage.patternId)}
+              onChoose={(patternId) => set({ patternId })}
+              className="voice-club"
+            />
+            <BlankChoice
+              label={curriculaMessage('stageForm')}
+              value={stage.form.kind === 'full' ? 'full' : String(stage.form.steps)}
+              choices={formChoices(pattern?.steps ?? 1)}
+              onChoose={(chosen) =>
+                set({ form: chosen === 'full' ? { kind: 'full' } : { kind: 'first-steps', steps: Number(chosen) } })
+              }
+            />
+            <BlankChoice
+              label={curriculaMessage('stagePressure')}
+              value={stage.pressure}
+              choices={PRESSURES.map((value) => ({ value, label: pressureWord(value), off: null }))}
+              onChoose={(pressure) => set({ pressure })}
+            />
+          </p>
+          <PatternState clubId={clubId} pattern={pattern} />
+          <MovePresses
+            name={stage.title}
+            at={place}
+            count={progression.stages.length}
+            onMove={(by) => onChange({ kind: 'move-stage', progression: at, at: place, by })}
+            onDelete={() => onChange({ kind: 'remove-stage', progression: at, at: place })}
           />
-          <BlankChoice
-            label={curriculaMessage('stagePressure')}
-            value={stage.pressure}
-            choices={PRESSURES.map((value) => ({ value, label: pressureWord(value), off: null }))}
-            onChoose={(pressure) => set({ pressure })}
-          />
-        </p>
-        <PatternState clubId={clubId} pattern={pattern} />
+        </div>
         <LinesBlank
           label={curriculaMessage('conditions')}
           hint={curriculaMessage('conditionsHint')}
@@ -134,13 +143,6 @@ function StageForm(props: StageFormProps) {
           lines={stage.conditions}
           most={6}
           onWrite={(conditions) => set({ conditions }, `stage ${stage.stageId} conditions`)}
-        />
-        <MovePresses
-          name={stage.title}
-          at={place}
-          count={progression.stages.length}
-          onMove={(by) => onChange({ kind: 'move-stage', progression: at, at: place, by })}
-          onDelete={() => onChange({ kind: 'remove-stage', progression: at, at: place })}
         />
       </div>
     </li>

@@ -68,8 +68,8 @@ export function DraftWriter({ clubId, curriculumId, saved, patterns, latest }: D
         <SessionsForm {...form} />
       </Section>
       <Wrongs wrongs={wrongs} />
-      {saving.stale === null && <FailureNotice failure={saving.failure} />}
       <SaveBar
+        notice={saving.stale === null && <FailureNotice failure={saving.failure} />}
         version={writing.saved.version}
         isChanged={writing.isChanged}
         isKept={writing.isKept}

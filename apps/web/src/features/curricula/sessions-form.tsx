@@ -78,65 +78,69 @@ function ActivityForm(props: ActivityFormProps) {
   return (
     <li className="flex gap-3 border-t border-wire py-2">
       <span className="voice-club w-6 shrink-0 pt-1 text-center text-lead text-ink-soft">{place + 1}</span>
-      <div className="flex min-w-0 flex-1 flex-col gap-1">
-        <BlankText
-          label={curriculaMessage('activityTitle', { number: place + 1 })}
-          value={activity.title}
-          onWrite={(title) => set({ title }, typing('title'))}
-          maxLength={80}
-          className="voice-club max-w-text font-semibold"
-        />
-        <p className="flex flex-wrap items-baseline gap-x-2">
-          <BlankChoice
-            label={curriculaMessage('activityKind')}
-            value={activity.kind}
-            choices={ACTIVITY_KINDS.map((value) => ({
-              value,
-              label: curriculaMessage(ACTIVITY_WORDS[value]),
-              off: null,
-            }))}
-            onChoose={(kind) => set(kind === 'pattern' ? { kind } : { kind, stageId: null })}
+      <div className="grid min-w-0 flex-1 gap-x-8 desk:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
+        <div className="flex min-w-0 flex-col gap-1">
+          <BlankText
+            label={curriculaMessage('activityTitle', { number: place + 1 })}
+            value={activity.title}
+            onWrite={(title) => set({ title }, typing('title'))}
+            maxLength={80}
+            className="voice-club max-w-text font-semibold"
           />
-          <BlankChoice
-            label={curriculaMessage('activityMinutes')}
-            value={String(activity.minutes)}
-            choices={minuteChoices(activity.minutes)}
-            onChoose={(chosen) => set({ minutes: minutes(Number(chosen)) })}
-          />
-          {activity.kind === 'pattern' && (
+          <p className="flex flex-wrap items-baseline gap-x-2">
             <BlankChoice
-              label={curriculaMessage('activityStage')}
-              value={activity.stageId ?? ''}
-              choices={stageChoices(draft)}
-              onChoose={(chosen) => set({ stageId: chosen === '' ? null : chosen })}
-              className="voice-club"
+              label={curriculaMessage('activityKind')}
+              value={activity.kind}
+              choices={ACTIVITY_KINDS.map((value) => ({
+                value,
+                label: curriculaMessage(ACTIVITY_WORDS[value]),
+                off: null,
+              }))}
+              onChoose={(kind) => set(kind === 'pattern' ? { kind } : { kind, stageId: null })}
             />
-          )}
-        </p>
-        <LinesBlank
-          label={curriculaMessage('conditions')}
-          hint={curriculaMessage('conditionsHint')}
-          name={`conditions/${activity.activityId}`}
-          lines={activity.conditions}
-          most={6}
-          onWrite={(conditions) => set({ conditions }, typing('conditions'))}
-        />
-        <LinesBlank
-          label={curriculaMessage('points')}
-          hint={curriculaMessage('pointsHint', { most: POINT_WORDS_MAX })}
-          name={`points/${activity.activityId}`}
-          lines={activity.points}
-          most={6}
-          wordsMost={POINT_WORDS_MAX}
-          onWrite={(points) => set({ points }, typing('points'))}
-        />
-        <MovePresses
-          name={activity.title}
-          at={place}
-          count={session.activities.length}
-          onMove={(by) => onChange({ kind: 'move-activity', session: at, at: place, by })}
-          onDelete={() => onChange({ kind: 'remove-activity', session: at, at: place })}
-        />
+            <BlankChoice
+              label={curriculaMessage('activityMinutes')}
+              value={String(activity.minutes)}
+              choices={minuteChoices(activity.minutes)}
+              onChoose={(chosen) => set({ minutes: minutes(Number(chosen)) })}
+            />
+            {activity.kind === 'pattern' && (
+              <BlankChoice
+                label={curriculaMessage('activityStage')}
+                value={activity.stageId ?? ''}
+                choices={stageChoices(draft)}
+                onChoose={(chosen) => set({ stageId: chosen === '' ? null : chosen })}
+                className="voice-club"
+              />
+            )}
+          </p>
+          <MovePresses
+            name={activity.title}
+            at={place}
+            count={session.activities.length}
+            onMove={(by) => onChange({ kind: 'move-activity', session: at, at: place, by })}
+            onDelete={() => onChange({ kind: 'remove-activity', session: at, at: place })}
+          />
+        </div>
+        <div className="flex min-w-0 flex-col gap-1">
+          <LinesBlank
+            label={curriculaMessage('conditions')}
+            hint={curriculaMessage('conditionsHint')}
+            name={`conditions/${activity.activityId}`}
+            lines={activity.conditions}
+            most={6}
+            onWrite={(conditions) => set({ conditions }, typing('conditions'))}
+          />
+          <LinesBlank
+            label={curriculaMessage('points')}
+            hint={curriculaMessage('pointsHint', { most: POINT_WORDS_MAX })}
+            name={`points/${activity.activityId}`}
+            lines={activity.points}
+            most={6}
+            wordsMost={POINT_WORDS_MAX}
+            onWrite={(points) => set({ points }, typing('points'))}
+          />
+        </div>
       </div>
     </li>
   )

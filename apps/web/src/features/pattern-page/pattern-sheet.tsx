@@ -42,12 +42,16 @@ export function PatternSheet(props: PatternSheetProps) {
       <div className={props.stepForm === undefined ? 'pattern-board pattern-board-reading' : 'pattern-board'}>
         <Board document={document} choices={choices} stepId={stepId} notes={notes} />
       </div>
-      <div className="pattern-general flex flex-col gap-3">
-        <NotesMargin notes={general} onMend={props.onMend} />
-        <CheckedFor reading={reading} />
-      </div>
+      {general.length > 0 && (
+        <div className="pattern-general">
+          <NotesMargin notes={general} onMend={props.onMend} />
+        </div>
+      )}
       <ScriptSteps {...props} />
       {tail !== undefined && <div className="pattern-tail">{tail}</div>}
+      <div className="pattern-checked">
+        <CheckedFor reading={reading} />
+      </div>
     </div>
   )
 }
@@ -59,7 +63,7 @@ type BoardProps = {
   readonly notes: readonly MarginNote[]
 }
 
-/** The drawing for the desk and for the phone; only one of them is shown and read out. */
+/** The drawing for desk, phone and paper; only one of them is shown and read out. On paper all steps are drawn alike. */
 function Board({ document, choices, stepId, notes }: BoardProps) {
   const shown = shownPattern(document, stepId)
   const space = nominalSpace(document.formatId)
@@ -67,11 +71,14 @@ function Board({ document, choices, stepId, notes }: BoardProps) {
   const shared = { document: titled(shown.document), space, step: shown.step, choices, letters }
   return (
     <>
-      <div className="max-desk:hidden print:block">
+      <div className="max-desk:hidden print:hidden">
         <PatternDrawing {...shared} medium="desk" annotated />
       </div>
       <div className="desk:hidden print:hidden">
         <PatternDrawing {...shared} medium="phone" cropped />
+      </div>
+      <div className="hidden print:block">
+        <PatternDrawing {...shared} document={titled(document)} step={undefined} medium="paper" />
       </div>
     </>
   )

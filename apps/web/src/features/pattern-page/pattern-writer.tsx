@@ -2,7 +2,7 @@
 
 import type { FormatChoices } from '@espalier/domain/formats'
 import type { PatternDocument } from '@espalier/domain/pattern'
-import { useDeferredValue, useMemo, useState } from 'react'
+import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { patternsMessage } from '../../messages/patterns'
 import { FailureNotice } from '../../shell/failure-notice'
 import { Section } from '../../shell/section'
@@ -14,6 +14,7 @@ import type { OnChange } from './change-callback'
 import { changePattern } from './edit-pattern'
 import { FrameForm } from './frame-form'
 import { AnswerForm, LookPresses } from './look-form'
+import { PatternFacts } from './pattern-facts'
 import { patternLines } from './pattern-lines'
 import { type PatternReading, readPattern } from './pattern-reading'
 import { PatternSheet } from './pattern-sheet'
@@ -45,6 +46,8 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
   })
   const { document, dispatch } = writing
   const [stepId, setStepId] = useState<string | null>(document.steps[0]?.stepId ?? null)
+  const page = useRef<HTMLDivElement>(null)
+  const moveFocusTo = useRef<string | null>(null)
   // Typing comes first: check and drawing follow as soon as there is time.
   const settled = useDeferredValue(document)
   const reading = useMemo(() => readPattern(settled, choices), [settled, choices])
@@ -52,8 +55,16 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
   const onChange: OnChange = (edit, typingIn) => {
     dispatch(typingIn === undefined ? { kind: 'edit', edit } : { kind: 'edit', edit, typingIn })
     const next = stepReadAfter(changePattern(document, edit), document, stepId)
-    if (next !== stepId) setStepId(next)
+    if (next === stepId) return
+    setStepId(next)
+    moveFocusTo.current = next
   }
+  // The press that added or took out a step is gone with it: the keyboard goes on at the step that is read now.
+  useEffect(() => {
+    if (moveFocusTo.current !== stepId || stepId === null) return
+    moveFocusTo.current = null
+    page.current?.querySelector<HTMLElement>(`[data-step="${stepId}"]`)?.focus()
+  }, [stepId])
   const formOf = (id: string) => {
     const found = findStep(document, id)
     return found === null ? null : <StepForm document={document} found={found} onChange={onChange} />
@@ -63,7 +74,7 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
     return look === undefined ? null : <AnswerForm {...{ document, look, at, letter, onChange }} />
   }
   return (
-    <div className="pattern-print flex flex-col gap-6">
+    <div ref={page} className="pattern-print flex flex-col gap-6">
       <KeptNotice isBack={writing.isBack} onDiscard={writing.discard} />
       {saving.stale !== null && (
         <StaleChoice
@@ -80,9 +91,14 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
         stepId={stepId}
         onRead={setStepId}
         opening={
-          <div className="no-print">
-            <FrameForm document={document} onChange={onChange} />
-          </div>
+          <>
+            <div className="no-print">
+              <FrameForm document={document} onChange={onChange} />
+            </div>
+            <div className="hidden print:block">
+              <PatternFacts document={document} />
+            </div>
+          </>
         }
         tail={<ScriptTail reading={reading} onChange={onChange} />}
         stepForm={(id) => <div className="no-print">{formOf(id)}</div>}
@@ -108,8 +124,8 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
       <div className="hidden print:block">
         <TeachingRead document={document} />
       </div>
-      {saving.stale === null && <FailureNotice failure={saving.failure} />}
       <SaveBar
+        notice={saving.stale === null && <FailureNotice failure={saving.failure} />}
         version={writing.saved.version}
         isChanged={writing.isChanged}
         isKept={writing.isKept}

@@ -20,7 +20,7 @@ export function PlacesForm({ document, onChange }: PlacesFormProps) {
       <ul className="grid gap-x-8 desk:grid-cols-2">
         {document.positions.map(({ position, spot }) => (
           <li key={position} className="flex gap-3 border-b border-wire py-1">
-            <span className="flex min-h-target w-12 shrink-0 items-center font-semibold">{position}</span>
+            <span className="flex min-h-target w-12 shrink-0 items-center self-start font-semibold">{position}</span>
             <SpotField
               document={document}
               spot={spot}

@@ -98,6 +98,15 @@ export function runnerChoices(document: PatternDocument, step: Step, own: number
   })
 }
 
+/** The likeliest next runner: not who plays or gets the ball nor the goalkeeper, on the pattern's side, furthest up. */
+export function likelyRunner(document: PatternDocument, step: Step): string | null {
+  const busy = [actorOf(step.action), receiverOf(step.action), GOALKEEPER]
+  const free = runnerChoices(document, step, null).flatMap(({ value, off }) => (off === null ? [value] : []))
+  const unbusy = free.filter((position) => !busy.includes(position)).reverse()
+  const side = document.writtenFor === 'left' ? 'L' : 'R'
+  return unbusy.find((position) => position.startsWith(side)) ?? unbusy[0] ?? free[0] ?? null
+}
+
 export function obstacleChoices(document: PatternDocument): readonly PartChoice[] {
   return document.obstacles.map(({ obstacleId, kind }) => ({
     value: obstacleId,

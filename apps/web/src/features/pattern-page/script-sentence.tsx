@@ -41,6 +41,7 @@ export function StepPress({ step, mark, isRead, letters, onRead }: StepPressProp
       type="button"
       onClick={onRead}
       aria-pressed={isRead}
+      data-step={step.stepId}
       className="flex min-h-target w-full gap-3 py-2 text-left hover:bg-tint aria-pressed:hover:bg-transparent"
     >
       <span

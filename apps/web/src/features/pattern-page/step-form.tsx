@@ -5,7 +5,7 @@ import { BlankChoice, CountedWords, type PartChoice } from '../writing/blank'
 import { countWords } from '../writing/count-words'
 import { ActionForm } from './action-form'
 import type { OnChange } from './change-callback'
-import { runnerChoices } from './possible-choices'
+import { likelyRunner, runnerChoices } from './possible-choices'
 import { SpotField } from './spot-field'
 import { STEPS_MAX } from './step-limits'
 import { type FoundStep, stepsOf } from './step-path'
@@ -42,7 +42,7 @@ export function StepForm({ document, found, onChange }: StepFormProps) {
 
 function RunsForm({ document, found, onChange }: StepFormProps) {
   const { step } = found
-  const free = runnerChoices(document, step, null).find((choice) => choice.off === null)
+  const next = likelyRunner(document, step)
   return (
     <div className="flex flex-col gap-1">
       {step.runs.map((run, index) => (
@@ -51,8 +51,8 @@ function RunsForm({ document, found, onChange }: StepFormProps) {
       <Button
         kind="quiet"
         className="self-start"
-        offBecause={free === undefined ? patternsMessage('addRunOff') : null}
-        onClick={() => onChange({ kind: 'add-run', stepId: step.stepId, position: free?.value ?? '' })}
+        offBecause={next === null ? patternsMessage('addRunOff') : null}
+        onClick={() => onChange({ kind: 'add-run', stepId: step.stepId, position: next ?? '' })}
       >
         {patternsMessage('addRun')}
       </Button>

@@ -16,6 +16,8 @@ type SaveBarProps = {
   readonly onSave: () => void
   readonly onUndo: () => void
   readonly onRedo: () => void
+  /** Why the last save came to nothing: it stands where the press was made. */
+  readonly notice?: ReactNode
   /** Counts and links that belong beside the press. */
   readonly children?: ReactNode
 }
@@ -24,12 +26,12 @@ type SaveBarProps = {
 export function SaveBar(props: SaveBarProps) {
   return (
     <div className="no-print sticky bottom-0 z-2 -mx-4 flex flex-wrap items-center gap-x-6 gap-y-1 border-t-[1.5px] border-ink bg-paper px-4 py-2 desk:-mx-8 desk:px-8">
+      <div className="basis-full empty:hidden">{props.notice}</div>
       <Button
-        kind="next"
+        kind={props.offBecause === null ? 'next' : 'plain'}
         onClick={props.onSave}
         aria-busy={props.sending}
         offBecause={props.offBecause}
-        className="max-desk:min-h-target"
       >
         {writingMessage(props.sending ? 'saving' : 'save')}
       </Button>

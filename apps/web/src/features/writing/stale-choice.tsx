@@ -1,3 +1,6 @@
+'use client'
+
+import { useEffect, useRef } from 'react'
 import { writingMessage } from '../../messages/writing'
 import { Button } from '../../ui/button/button'
 
@@ -13,9 +16,13 @@ type StaleChoiceProps = {
 
 /** Two versions side by side after a clash: what stands only in one of them is marked, and the writer decides. */
 export function StaleChoice({ version, mine, theirs, onKeepMine, onTakeTheirs }: StaleChoiceProps) {
+  const element = useRef<HTMLElement>(null)
+  // It stands at the top of a long page and is what the press has led to.
+  useEffect(() => element.current?.focus(), [])
   return (
     <section
-      role="alert"
+      ref={element}
+      tabIndex={-1}
       aria-labelledby="stale"
       className="no-print flex flex-col gap-3 border-l-[7px] border-double border-ink pl-4"
     >

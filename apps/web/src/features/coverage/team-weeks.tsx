@@ -83,7 +83,7 @@ export function TeamWeeks({ trellis, thisWeek, cellHref, open }: TeamWeeksProps)
                     >
                       <span className="flex min-h-target items-center justify-between gap-4">
                         <span>{coverageMessage('weekOf', { day: shortDayWords(cell.week) })}</span>
-                        <span className="tabular-nums">{minutesWords(cell)}</span>
+                        <span className="tabular-nums">{minutesWords(cell, cell.week >= thisWeek)}</span>
                       </span>
                     </CellLink>
                   </li>
@@ -97,7 +97,8 @@ export function TeamWeeks({ trellis, thisWeek, cellHref, open }: TeamWeeksProps)
   )
 }
 
-function minutesWords({ plannedMinutes, doneMinutes }: Cell): string {
+function minutesWords({ plannedMinutes, doneMinutes }: Cell, toCome: boolean): string {
+  if (toCome && doneMinutes === 0) return coverageMessage('toCome', { planned: plannedMinutes })
   return plannedMinutes === 0
     ? coverageMessage('notPlanned', { done: doneMinutes })
     : coverageMessage('doneOfPlanned', { done: doneMinutes, planned: plannedMinutes })

@@ -3,7 +3,8 @@ import { ledgerMessage } from '../../messages/ledger'
 import { sidesOfPath } from './check-line'
 import { shortHash } from './short-hash'
 
-const BEND_HEIGHT = 14
+// One row of the list beside it, so that each bend stands at the half it is joined to.
+const ROW_HEIGHT = 24
 const BEND_WIDTH = 12
 
 /** The way from a line to the root: one bend for each half it is joined to, drawn and in words. */
@@ -18,13 +19,13 @@ export function ProofPath({ proof }: { readonly proof: LedgerInclusion }) {
       <div className="flex gap-4 pt-2">
         <Bends sides={sides} />
         <ol className="flex flex-col-reverse">
-          <li>{ledgerMessage('own', { hash: shortHash(proof.entry.leafHash) })}</li>
+          <li className="h-6">{ledgerMessage('own', { hash: shortHash(proof.entry.leafHash) })}</li>
           {proof.path.map((hash, bend) => (
-            <li key={hash}>
+            <li key={hash} className="h-6">
               {ledgerMessage(sides[bend] === 'left' ? 'joinedLeft' : 'joinedRight', { hash: shortHash(hash) })}
             </li>
           ))}
-          <li className="font-semibold">{ledgerMessage('top', { hash: shortHash(proof.root) })}</li>
+          <li className="h-6 font-semibold">{ledgerMessage('top', { hash: shortHash(proof.root) })}</li>
         </ol>
       </div>
       <p className="pt-3 font-semibold">{ledgerMessage('text')}</p>
@@ -34,7 +35,7 @@ export function ProofPath({ proof }: { readonly proof: LedgerInclusion }) {
 }
 
 function Bends({ sides }: { readonly sides: readonly ('left' | 'right')[] }) {
-  const height = (sides.length + 1) * BEND_HEIGHT
+  const height = (sides.length + 2) * ROW_HEIGHT
   // A half joined on the left stands before the line, so the way up bends to the right, and the other way round.
   const shifts = sides.map((side) => (side === 'left' ? BEND_WIDTH : -BEND_WIDTH))
   const places = shifts.reduce<readonly number[]>((found, shift) => [...found, (found.at(-1) ?? 0) + shift], [0])
@@ -42,8 +43,8 @@ function Bends({ sides }: { readonly sides: readonly ('left' | 'right')[] }) {
   const width = Math.max(...places) - least + BEND_WIDTH
   const way = places.map((x, bend) => {
     const left = x - least + BEND_WIDTH / 2
-    const bottom = height - bend * BEND_HEIGHT
-    return bend === 0 ? `M${left} ${bottom}v-${BEND_HEIGHT / 2}` : `H${left}V${bottom - BEND_HEIGHT / 2}`
+    const middle = height - (bend + 0.5) * ROW_HEIGHT
+    return bend === 0 ? `M${left} ${middle}` : `V${middle}H${left}`
   })
   return (
     <svg
@@ -54,7 +55,7 @@ function Bends({ sides }: { readonly sides: readonly ('left' | 'right')[] }) {
       height={height}
       className="shrink-0"
     >
-      <path d={way.join('')} fill="none" strokeWidth="2" className="stroke-frame" />
+      <path d={`${way.join('')}V${ROW_HEIGHT / 2}`} fill="none" strokeWidth="2" className="stroke-frame" />
     </svg>
   )
 }

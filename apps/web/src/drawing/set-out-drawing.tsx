@@ -1,4 +1,5 @@
 import type { FormatChoices } from '@espalier/domain/formats'
+import { type Rectangle, rectangle } from '@espalier/domain/geometry'
 import { type Space, spaceRectangle } from '@espalier/domain/pitch'
 import type { EquipmentKind, SetOutStop } from '@espalier/domain/session'
 import { drawingMessage } from '../messages/drawing'
@@ -39,6 +40,7 @@ export function SetOutDrawing({ space, stops, medium, current, choices, words }:
       space={space}
       medium={medium}
       choices={choices}
+      crop={roomForTags(space, sizes)}
       title={drawingMessage('setOutTitle', { paces })}
       words={words}
       legend={setOutLegend(stops)}
@@ -59,6 +61,13 @@ export function SetOutDrawing({ space, stops, medium, current, choices, words }:
       <StopTags walked={walked} current={current} sizes={sizes} />
     </PitchDrawing>
   )
+}
+
+/** Stops on a line have their tags outside it: the drawing shows that much more all round. */
+function roomForTags(space: Space, sizes: MarkSizes): Rectangle {
+  const { near, far, left, right } = spaceRectangle(space)
+  const room = sizes.tag * 0.9
+  return rectangle(near - room, far + room, left - room, right + room)
 }
 
 /** Legs as counted paces lead; between the last leg's end and the item lies less than half a pace. */

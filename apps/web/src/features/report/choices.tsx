@@ -36,8 +36,10 @@ export function Choices<Value extends string>(props: ChoicesProps<Value>) {
               onChange={() => onChoose(value)}
               className="size-5 shrink-0 accent-ink"
             />
-            <span className="min-w-0 flex-1">{label}</span>
-            {remark !== undefined && <span className="text-small font-normal text-ink-soft">{remark}</span>}
+            <span className="min-w-0 flex-1">
+              {label}
+              {remark !== undefined && <span className="block text-small font-normal text-ink-soft">{remark}</span>}
+            </span>
           </label>
         ))}
       </div>

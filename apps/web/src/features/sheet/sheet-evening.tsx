@@ -1,12 +1,11 @@
 import { EQUIPMENT_KINDS, EQUIPMENT_WORDS, type SessionPlan } from '@espalier/domain/session'
 import { sheetMessage } from '../../messages/sheet'
-import type { NameOf } from '../tonight/child-names'
+import { Cautions } from '../tonight/cautions'
 import { EveningLine } from '../tonight/evening-line'
 import type { SheetParts } from './sheet'
 
-/** The left column: the evening as a line, the bag, and who plays with whom. */
-export function SheetEvening({ tonight, plan, nameOf }: SheetParts & { readonly nameOf: NameOf }) {
-  const sitsOut = plan.sitsOut.map(nameOf).join(', ')
+/** The left column: the evening as a line, the bag, and what to see to before it starts. */
+export function SheetEvening({ tonight, plan }: SheetParts) {
   return (
     <div className="sheet-evening">
       <section>
@@ -18,23 +17,8 @@ export function SheetEvening({ tonight, plan, nameOf }: SheetParts & { readonly 
         <p>{bagWords(plan)}</p>
       </section>
       <section>
-        <h2>{sheetMessage('groups')}</h2>
-        {plan.activities.map((activity) => {
-          const groups = activity.groups.filter((group) => group.role !== 'pattern' && group.children.length > 0)
-          if (groups.length === 0) return null
-          return (
-            <p key={activity.activityId}>
-              <strong>{activity.title}.</strong>{' '}
-              {groups.map((group) => (
-                <span key={`${group.area} ${group.name}`}>
-                  {group.name}: {group.children.map(nameOf).join(', ')}.{' '}
-                </span>
-              ))}
-              {activity.conditions.length > 0 && <em className="voice-club">{activity.conditions.join('. ')}.</em>}
-            </p>
-          )
-        })}
-        {sitsOut !== '' && <p>{sheetMessage('sitsOut', { names: sitsOut })}</p>}
+        <h2>{sheetMessage('before')}</h2>
+        <Cautions kit={tonight.kit} adults={plan.adults} />
       </section>
     </div>
   )

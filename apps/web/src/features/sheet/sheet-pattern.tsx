@@ -16,10 +16,7 @@ export function SheetPattern({ tonight, facts, activity }: SheetParts & { readon
     <section className="sheet-pattern">
       <h2>
         <span className="voice-club">{activity.title}</span>{' '}
-        <small>
-          {sheetMessage('patternMinutes', { minutes: activity.minutes, detail: activity.detail })},{' '}
-          {sheetMessage('mirrored', { side: sheetMessage(document.writtenFor) })}
-        </small>
+        <small>{sheetMessage('patternMinutes', { minutes: activity.minutes, detail: activity.detail })}</small>
       </h2>
       <div className="sheet-pair">
         <PatternDrawing
@@ -30,6 +27,7 @@ export function SheetPattern({ tonight, facts, activity }: SheetParts & { readon
           inWords={false}
         />
         <div className="sheet-script voice-club">
+          <p className="font-tool">{sheetMessage('mirrored', { side: sheetMessage(document.writtenFor) })}</p>
           <ol>
             {scriptSentences(document).map((step) => (
               <li key={step.stepId}>

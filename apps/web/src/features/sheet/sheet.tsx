@@ -3,7 +3,6 @@ import { sheetMessage } from '../../messages/sheet'
 import { dayWords } from '../../shell/dates'
 import { classNames } from '../../ui/class-names'
 import { Mark } from '../../ui/page-frame/mark'
-import { Cautions } from '../tonight/cautions'
 import { childNames } from '../tonight/child-names'
 import { clockAfter, patternActivity } from '../tonight/evening-parts'
 import { metresText } from '../tonight/metres-text'
@@ -11,6 +10,7 @@ import { stagePattern } from '../tonight/stage-pattern'
 import type { Tonight } from '../tonight/use-tonight'
 import { SheetAreas } from './sheet-areas'
 import { SheetEvening } from './sheet-evening'
+import { SheetGroups } from './sheet-groups'
 import { SheetLineUps } from './sheet-line-ups'
 import { SheetPattern } from './sheet-pattern'
 import { SheetSetOut } from './sheet-set-out'
@@ -27,13 +27,14 @@ export function Sheet(parts: SheetParts) {
   const { kit } = tonight
   const activity = patternActivity(plan)
   return (
-    <article className={classNames('sheet', isLong(plan) && 'sheet-long')}>
+    <article className={classNames('sheet', LENGTHS[lengthOf(plan)])}>
       <SheetHead {...parts} />
       <div className="sheet-columns">
-        <SheetEvening {...parts} nameOf={childNames(kit)} />
+        <SheetEvening {...parts} />
         <div className="sheet-drawings">
           <SheetAreas {...parts} />
           {activity !== null && <SheetPattern {...parts} activity={activity} />}
+          <SheetGroups plan={plan} nameOf={childNames(kit)} />
         </div>
       </div>
       <SheetSetOut {...parts} />
@@ -45,10 +46,6 @@ export function Sheet(parts: SheetParts) {
           nameOf={childNames(kit)}
         />
       )}
-      <section className="sheet-before">
-        <h2>{sheetMessage('before')}</h2>
-        <Cautions kit={kit} adults={plan.adults} />
-      </section>
       <p className="sheet-foot">
         <span>{sheetMessage('changed')}</span>
         <span className="sheet-blank" />
@@ -59,13 +56,14 @@ export function Sheet(parts: SheetParts) {
   )
 }
 
-/** Lines the sheet must hold beyond an ordinary evening's; then its words are set a little smaller, so that one page stays one. */
-function isLong(plan: SessionPlan): boolean {
-  const lineUps = patternActivity(plan)?.lineups?.blocks.length ?? 0
-  return plan.setOut.length + 2 * lineUps > LINES_MOST
-}
+const LENGTHS = { usual: '', long: 'sheet-long', longest: 'sheet-longest' } as const
 
-const LINES_MOST = 34
+/** What the sheet must hold decides how small its words are set, so that one page stays one. Found by trying. */
+function lengthOf(plan: SessionPlan): keyof typeof LENGTHS {
+  const lineUps = patternActivity(plan)?.lineups?.blocks.length ?? 0
+  const lines = plan.setOut.length + 2 * lineUps
+  return lines <= 34 ? 'usual' : lines <= 52 ? 'long' : 'longest'
+}
 
 function SheetHead({ tonight, plan, facts }: SheetParts) {
   const { kit, chosen } = tonight

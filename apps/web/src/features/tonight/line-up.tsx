@@ -51,7 +51,6 @@ function offWords(block: LineupBlock, opponents: number, nameOf: NameOf): string
   const names = block.off.map(nameOf).join(', ')
   if (block.off.length === 0) return tonightMessage('noOneOff')
   if (opponents === 0) return tonightMessage('offNames', { names })
-  return block.off.length <= opponents
-    ? tonightMessage('defendNames', { names })
-    : tonightMessage('defendInTurn', { names, opponents })
+  if (block.off.length <= opponents) return tonightMessage('defendNames', { names })
+  return tonightMessage(opponents === 1 ? 'defendOne' : 'defendInTurn', { names, opponents })
 }

@@ -21,11 +21,13 @@ type AdoptFormProps = {
   readonly number: number
   /** Teams this person may move. */
   readonly teams: readonly Team[]
+  /** Names of curricula by id, for what teams follow now. */
+  readonly names: Readonly<Record<string, string>>
   readonly today: string
 }
 
 /** Makes a team follow this version from a day on. */
-export function AdoptForm({ clubId, curriculumId, number, teams, today }: AdoptFormProps) {
+export function AdoptForm({ clubId, curriculumId, number, teams, names, today }: AdoptFormProps) {
   const router = useRouter()
   const { state, failure, send } = useCommand()
   const [id, setId] = useState(newUuid)
@@ -53,7 +55,7 @@ export function AdoptForm({ clubId, curriculumId, number, teams, today }: AdoptF
       <SelectField
         name="teamId"
         label={curriculaMessage('team')}
-        choices={teams.map((each) => ({ value: each.teamId, label: teamWords(each) }))}
+        choices={teams.map((each) => ({ value: each.teamId, label: teamWords(each, names) }))}
         value={teamId}
         onChange={(event) => setTeamId(event.currentTarget.value)}
       />
@@ -83,8 +85,12 @@ export function AdoptForm({ clubId, curriculumId, number, teams, today }: AdoptF
   )
 }
 
-function teamWords({ name, follows }: Team): string {
-  return follows === null
-    ? curriculaMessage('teamFollowsNothing', { team: name })
-    : curriculaMessage('teamFollows', { team: name, number: follows.number, date: dateWords(follows.fromDate) })
+function teamWords({ name, follows }: Team, names: AdoptFormProps['names']): string {
+  if (follows === null) return curriculaMessage('teamFollowsNothing', { team: name })
+  const { curriculumId, number, fromDate } = follows
+  const values = { team: name, number, date: dateWords(fromDate) }
+  const curriculum = names[curriculumId]
+  return curriculum === undefined
+    ? curriculaMessage('teamFollows', values)
+    : curriculaMessage('teamFollowsNamed', { ...values, curriculum })
 }

@@ -1,4 +1,5 @@
 import { PRESSURES, type Progression, type Stage } from '@espalier/domain/curriculum'
+import { formatOf } from '@espalier/domain/formats'
 import { newUuid } from '../../api/identifiers'
 import { curriculaMessage } from '../../messages/curricula'
 import { Button } from '../../ui/button/button'
@@ -34,7 +35,7 @@ type ProgressionFormProps = DraftFormProps & { readonly progression: Progression
 
 function ProgressionForm(props: ProgressionFormProps) {
   const { draft, patterns, progression, at, onChange } = props
-  const first = patterns[0]
+  const first = patterns.find(({ formatId }) => formatId === draft.formatId)
   const earlier = draft.progressions.filter(({ progressionId }) => progressionId !== progression.progressionId)
   return (
     <fieldset className="flex min-w-0 flex-col gap-2">
@@ -63,7 +64,9 @@ function ProgressionForm(props: ProgressionFormProps) {
       <Button
         kind="quiet"
         className="self-start"
-        offBecause={first === undefined ? curriculaMessage('noPatterns') : null}
+        offBecause={
+          first === undefined ? curriculaMessage('noPatternOfGame', { format: formatOf(draft.formatId).name }) : null
+        }
         onClick={() => first && onChange({ kind: 'add-stage', progression: at, id: newUuid(), pattern: first })}
       >
         {curriculaMessage('addStage')}
@@ -109,7 +112,11 @@ function StageForm(props: StageFormProps) {
               label={curriculaMessage('stagePattern')}
               value={stage.patternId}
               choices={patternChoices(patterns, props.draft.formatId, stage.patternId)}
-              onChoose={(patternId) => set({ patternId })}
+              onChoose={(patternId) => {
+                const chosen = patterns.find((each) => each.patternId === patternId)
+                if (chosen === undefined) return
+                onChange({ kind: 'stage-pattern', progression: at, at: place, before: pattern, pattern: chosen })
+              }}
               className="voice-club"
             />
             <BlankChoice

@@ -95,3 +95,16 @@ test('kept words may lack titles and nothing else', () => {
   expect(unfinishedDraft.safeParse(tidyDraft(written)).success).toBe(true)
   expect(unfinishedDraft.safeParse({ ...written, ageGroup: '' }).success).toBe(false)
 })
+
+test('a stage called after its pattern takes the new pattern’s name, one with a name of its own keeps it', () => {
+  const other = { patternId: id(91), title: 'Round the back' }
+  const [first, second] =
+    change(
+      written,
+      { kind: 'stage', progression: 0, at: 1, stage: { ...written.progressions[0]!.stages[1]!, title: 'With poles' } },
+      { kind: 'stage-pattern', progression: 0, at: 0, before: pattern, pattern: other },
+      { kind: 'stage-pattern', progression: 0, at: 1, before: pattern, pattern: other },
+    ).progressions[0]?.stages ?? []
+  expect(first).toMatchObject({ title: 'Round the back', patternId: id(91) })
+  expect(second).toMatchObject({ title: 'With poles', patternId: id(91) })
+})

@@ -16,6 +16,13 @@ export type DraftChange =
   | { readonly kind: 'remove-progression'; readonly at: number }
   | { readonly kind: 'add-stage'; readonly progression: number; readonly id: string; readonly pattern: PatternChoice }
   | { readonly kind: 'stage'; readonly progression: number; readonly at: number; readonly stage: Stage }
+  | {
+      readonly kind: 'stage-pattern'
+      readonly progression: number
+      readonly at: number
+      readonly before: PatternChoice | undefined
+      readonly pattern: PatternChoice
+    }
   | { readonly kind: 'move-stage'; readonly progression: number; readonly at: number; readonly by: -1 | 1 }
   | { readonly kind: 'remove-stage'; readonly progression: number; readonly at: number }
   | { readonly kind: 'add-session'; readonly id: string }
@@ -48,6 +55,7 @@ export function changeDraft(draft: DraftDocument, change: DraftChange): DraftDoc
       return changeProgressions(draft, change)
     case 'add-stage':
     case 'stage':
+    case 'stage-pattern':
     case 'move-stage':
     case 'remove-stage':
       return changeStages(draft, change)
@@ -100,7 +108,7 @@ function changeProgressions(
 
 function changeStages(
   draft: DraftDocument,
-  change: ChangeOf<'add-stage' | 'stage' | 'move-stage' | 'remove-stage'>,
+  change: ChangeOf<'add-stage' | 'stage' | 'stage-pattern' | 'move-stage' | 'remove-stage'>,
 ): DraftDocument {
   const progression = draft.progressions[change.progression]
   if (progression === undefined) return draft
@@ -113,6 +121,11 @@ function changeStages(
       return withStages([...progression.stages, nextStage(progression, change)])
     case 'stage':
       return withStages(replaced(progression.stages, change.at, change.stage))
+    case 'stage-pattern': {
+      const stage = progression.stages[change.at]
+      if (stage === undefined) return draft
+      return withStages(replaced(progression.stages, change.at, withPattern(stage, change)))
+    }
     case 'move-stage':
       return withStages(moved(progression.stages, change.at, change.by))
     case 'remove-stage':
@@ -132,6 +145,12 @@ function nextStage(progression: Progression, { id, pattern }: ChangeOf<'add-stag
     pressure: 'none',
     conditions: [],
   }
+}
+
+/** A stage that is still called after its pattern is called after the new one; fewer steps than it trained are all of them. */
+function withPattern(stage: Stage, { before, pattern }: ChangeOf<'stage-pattern'>): Stage {
+  const title = stage.title === '' || stage.title === before?.title ? pattern.title : stage.title
+  return { ...stage, title, patternId: pattern.patternId, form: { kind: 'full' } }
 }
 
 function changeSessions(
@@ -181,7 +200,7 @@ function changeActivities(
 /** A session begins and ends with a game, with the pattern between (habit: common practice, no source). */
 function newActivity(session: ModelSession, activityId: string): ModelActivity {
   const kind = session.activities.length === 1 ? 'pattern' : 'small-sided-game'
-  const title = curriculaMessage(kind === 'pattern' ? 'kindPattern' : 'kindSmallSidedGame')
+  const title = curriculaMessage(kind === 'pattern' ? 'newPatternActivity' : 'newGameActivity')
   return { activityId, kind, title, minutes: MINUTES, stageId: null, conditions: [], points: [] }
 }
 

@@ -14,7 +14,7 @@ import { pages, pageTo } from '../../paths'
 import { FailureNotice } from '../../shell/failure-notice'
 import { Button } from '../../ui/button/button'
 import { Dialog } from '../../ui/dialog/dialog'
-import { refusalLines } from './publish-refusal'
+import { refusalGroups } from './publish-refusal'
 import { differenceSentences, publishSentences } from './publish-words'
 
 type PublishPressProps = {
@@ -105,10 +105,12 @@ export function PublishRefusal({ clubId, draft, failure }: PublishRefusalProps) 
       <p className="font-semibold">{problem.title}</p>
       {problem.detail !== undefined && <p>{problem.detail}</p>}
       {problem.code === 'version-is-stale' && <p>{curriculaMessage('publishStale')}</p>}
-      <ul>
-        {refusalLines(problem, draft).map(({ detail, patternId }) => (
-          <li key={detail} className="flex flex-wrap items-baseline gap-x-3">
-            <span>{detail}</span>
+      <ul className="flex flex-col gap-2">
+        {refusalGroups(problem, draft).map(({ patternId, details }) => (
+          <li key={patternId ?? ''}>
+            {details.map((detail) => (
+              <p key={detail}>{detail}</p>
+            ))}
             {patternId !== null && (
               <Link
                 href={pageTo(pages.pattern, { clubId, patternId })}

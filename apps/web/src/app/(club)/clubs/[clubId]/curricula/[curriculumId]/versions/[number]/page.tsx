@@ -1,4 +1,4 @@
-import { versionRow } from '@espalier/contract/curricula'
+import { curriculumList, versionRow } from '@espalier/contract/curricula'
 import { paths, pathTo } from '@espalier/contract/paths'
 import { club as clubShape, teams as teamsShape } from '@espalier/contract/places'
 import { notFound } from 'next/navigation'
@@ -22,10 +22,11 @@ export default async function VersionPage({ params }: Props) {
   // The API answers no page with a number it cannot read.
   if (!/^[1-9]\d{0,5}$/.test(number)) notFound()
   const membership = await readMyClub(clubId)
-  const [{ summary, content }, club, teamList] = await Promise.all([
+  const [{ summary, content }, club, teamList, { curricula }] = await Promise.all([
     readFromApi(pathTo(paths.version, { clubId, curriculumId, number }), versionRow),
     readFromApi(pathTo(paths.club, { clubId }), clubShape),
     findFromApi(pathTo(paths.teams, { clubId }), teamsShape),
+    readFromApi(pathTo(paths.curricula, { clubId }), curriculumList),
   ])
   const teams = teamList?.teams ?? []
   const followers = followersOf(teams, curriculumId, summary.number)
@@ -58,6 +59,7 @@ export default async function VersionPage({ params }: Props) {
               {...{ clubId, curriculumId }}
               number={summary.number}
               teams={movable}
+              names={Object.fromEntries(curricula.map((each) => [each.curriculumId, each.name]))}
               today={todayIn(club.zone)}
             />
           ) : (

@@ -25,7 +25,6 @@ export const problems = {
   'too-slow': { status: 408, title: 'The request took too long to arrive' },
   'still-running': { status: 409, title: 'The same command is still running' },
   'already-exists': { status: 409, title: 'That exists already' },
-  'someone-else-published': { status: 409, title: 'Another version was published a moment ago' },
   'version-is-stale': { status: 412, title: 'Someone saved a newer version' },
   'too-large': { status: 413, title: 'The request is too large' },
   'json-only': { status: 415, title: 'A write must be application/json' },

@@ -53,8 +53,8 @@ export function SetOutPage({ tonight }: { readonly tonight: Tonight }) {
             />
           </div>
           <StopLines stops={stops} putDown={evening.putDown} />
-          {evening.putDown >= stops.length && <SetOutCheckLines checks={plan.setOutChecks} />}
           <p className="text-small text-ink-soft">{setOutMessage('sources')}</p>
+          {evening.putDown >= stops.length && <SetOutCheckLines checks={plan.setOutChecks} />}
         </>
       )}
     </FieldFrame>

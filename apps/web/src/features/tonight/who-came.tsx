@@ -49,7 +49,8 @@ function NameLine({ name, state, onPress }: NameLineProps) {
       aria-pressed={!isOut}
       onClick={onPress}
       className={classNames(
-        'flex min-h-target w-full items-center justify-between gap-1 border-b-2 text-left leading-tight',
+        'flex min-h-target w-full justify-between gap-x-1 border-b-2 text-left leading-tight',
+        state === 'sits-out' ? 'flex-col justify-center' : 'items-center',
         isOut ? 'border-dotted border-ink-soft text-ink-soft' : 'border-ink font-semibold',
       )}
     >
@@ -57,7 +58,7 @@ function NameLine({ name, state, onPress }: NameLineProps) {
       {state === 'here' && <Tick />}
       {state === 'out' && <span className="text-small">{tonightMessage('out')}</span>}
       {state === 'sits-out' && (
-        <span className="text-right text-small leading-none font-normal">{tonightMessage('sitsOutMark')}</span>
+        <span className="text-small leading-none font-normal">{tonightMessage('sitsOutMark')}</span>
       )}
     </button>
   )

@@ -33,6 +33,7 @@ const lanes = {
       command: bin('turbo'),
       args: ['run', 'check:types', '--output-logs=errors-only'],
     },
+    { name: 'types of the tests', budgetSeconds: 60, command: bin('tsc'), args: ['-p', 'tests'] },
     { name: 'lint and format', budgetSeconds: 30, command: bin('biome'), args: ['check', '.'] },
     unit('repo', 30),
     unit('domain', 150),

@@ -41,24 +41,26 @@ export function FieldFrame(props: FieldFrameProps) {
         </span>
         {props.standing}
       </header>
-      <main className="flex flex-1 flex-col gap-4 pb-8">
-        <div className="flex flex-col">
-          {props.back}
-          <div className="flex flex-wrap items-baseline justify-between gap-x-4">
-            <h1 ref={heading} tabIndex={-1} className="text-title leading-tight font-bold outline-none">
-              {title}
-            </h1>
-            {props.aside}
+      <main className="flex flex-1 flex-col">
+        <div className="flex flex-1 flex-col gap-4 pb-8">
+          <div className="flex flex-col">
+            {props.back}
+            <div className="flex flex-wrap items-baseline justify-between gap-x-4">
+              <h1 ref={heading} tabIndex={-1} className="text-title leading-tight font-bold outline-none">
+                {title}
+              </h1>
+              {props.aside}
+            </div>
+            {props.lead !== undefined && <div className="text-ink-soft">{props.lead}</div>}
           </div>
-          {props.lead !== undefined && <div className="text-ink-soft">{props.lead}</div>}
+          {props.children}
         </div>
-        {props.children}
+        {props.presses !== undefined && (
+          <div className="no-print sticky bottom-0 z-20 -mx-4 flex gap-3 border-t-2 border-ink bg-sheet px-4 py-3">
+            {props.presses}
+          </div>
+        )}
       </main>
-      {props.presses !== undefined && (
-        <div className="no-print sticky bottom-0 z-20 -mx-4 flex gap-3 border-t-2 border-ink bg-sheet px-4 py-3">
-          {props.presses}
-        </div>
-      )}
     </div>
   )
 }

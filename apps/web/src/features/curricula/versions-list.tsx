@@ -54,12 +54,10 @@ export function VersionSeal({ version, clubId, zone }: VersionSealProps) {
           </summary>
           <p className="max-w-text break-all">{curriculaMessage('hashFull', { hash: version.contentHash })}</p>
           <p className="max-w-text">{curriculaMessage('hashMeans')}</p>
+          <p className="max-w-text break-all">{curriculaMessage('entryFull', { entry: version.entryId })}</p>
         </details>
         <span>{curriculaMessage(version.signature === 'signed' ? 'signed' : 'signaturePending')}</span>
-        <Link
-          href={`${pageTo(pages.ledger, { clubId }, { entry: version.entryId })}`}
-          className="inline-flex min-h-target items-center"
-        >
+        <Link href={pageTo(pages.ledger, { clubId })} className="inline-flex min-h-target items-center">
           {curriculaMessage('entry', { entry: version.entryId.slice(0, 8) })}
         </Link>
       </div>

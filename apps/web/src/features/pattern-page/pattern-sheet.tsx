@@ -6,7 +6,8 @@ import type { PatternDocument } from '@espalier/domain/pattern'
 import { nominalSpace } from '@espalier/domain/pitch'
 import { metresOf } from '@espalier/domain/quantities'
 import type { ReactNode } from 'react'
-import { PatternDrawing } from '../../drawing/pattern-drawing'
+import { PatternDrawing, patternInWords } from '../../drawing/pattern-drawing'
+import { drawingMessage } from '../../messages/drawing'
 import { patternsMessage } from '../../messages/patterns'
 import { Origin } from '../../ui/origin/origin'
 import { metresText } from '../writing/metres-blank'
@@ -52,6 +53,7 @@ export function PatternSheet(props: PatternSheetProps) {
       <div className="pattern-checked">
         <CheckedFor reading={reading} />
       </div>
+      <PhoneWords document={document} />
     </div>
   )
 }
@@ -75,12 +77,30 @@ function Board({ document, choices, stepId, notes }: BoardProps) {
         <PatternDrawing {...shared} medium="desk" annotated />
       </div>
       <div className="desk:hidden print:hidden">
-        <PatternDrawing {...shared} medium="phone" cropped />
+        {/* Its words stand under the script: this drawing stays in view and must not grow. */}
+        <PatternDrawing {...shared} medium="phone" cropped inWords={false} />
       </div>
       <div className="hidden print:block">
         <PatternDrawing {...shared} document={titled(document)} step={undefined} medium="paper" />
       </div>
     </>
+  )
+}
+
+/** On a phone, the text that stands for the drawing. */
+function PhoneWords({ document }: { readonly document: PatternDocument }) {
+  return (
+    <details className="text-small desk:hidden print:hidden">
+      <summary className="inline-flex min-h-target items-center text-ink-soft underline underline-offset-[0.2em]">
+        {drawingMessage('inWords')}
+      </summary>
+      <ol className="flex max-w-text flex-col gap-1">
+        {patternInWords(document).map((sentence, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: sentences may repeat and are never reordered
+          <li key={index}>{sentence}</li>
+        ))}
+      </ol>
+    </details>
   )
 }
 

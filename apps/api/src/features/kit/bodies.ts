@@ -11,7 +11,7 @@ type KitWithoutContent = Omit<Kit, 'adopted'>
 
 /** The row as a kit, but for the version: its frozen text is set in as it stands. */
 export function kitBodyOf(
-  row: KitRow & { readonly team: NonNullable<KitRow['team']> },
+  row: KitRow,
   ids: { readonly clubId: string; readonly teamId: string },
   nameKey: KeyObject,
 ): KitWithoutContent {

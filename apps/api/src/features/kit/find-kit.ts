@@ -6,31 +6,44 @@ import type { Deps } from '../../deps'
 import type { Login } from '../../http/logins'
 import type { Refusal } from '../../http/problem-error'
 import { kitBodyOf } from './bodies'
-import { findContentText, findKitRow, type KitRow } from './queries'
-
-export type KitText = { readonly text: string; readonly tag: string }
+import { findKept, type KitText, keepKit } from './kept-kits'
+import { findContentText, findKitAsker, findKitRow, type KitRow } from './queries'
 
 // Frozen texts by their hash: equal hashes are equal texts, whichever club asks.
 const TEXTS_MAX = 200
 const texts = new Map<string, string>()
 
-/** A team's kit as text with its entity tag: one statement, and a second one the first time a version is met. */
-export function findKit(
-  deps: Deps,
-  login: Login,
-  ids: { readonly clubId: string; readonly teamId: string },
-): Promise<Result<KitText, Refusal>> {
+type Ids = { readonly clubId: string; readonly teamId: string }
+
+/**
+ * A team's kit as text with its entity tag. Who asks and how long the record book is are looked up every time; the kit
+ * itself is made again only when it can have changed.
+ */
+export function findKit(deps: Deps, login: Login, ids: Ids): Promise<Result<KitText, Refusal>> {
   return withClub(deps.pools, ids.clubId, async (db): Promise<Result<KitText, Refusal>> => {
-    const row = await findKitRow(db, { accountId: login.accountId, teamId: ids.teamId, now: deps.now() })
-    if (row === null || row.team === null) return refuse({ code: 'not-found' })
-    const member = { memberId: row.member_id, clubId: ids.clubId, roles: row.member_roles }
+    const asker = await findKitAsker(db, login.accountId, ids.teamId)
+    if (asker === null || !asker.has_team) return refuse({ code: 'not-found' })
+    const member = { memberId: asker.member_id, clubId: ids.clubId, roles: asker.roles }
     const allowed = checkAccess(deps.accessRules, member, 'kit.read', { teamId: ids.teamId })
     if (!allowed.ok) return allowed
-    const kit = JSON.stringify(kitBodyOf({ ...row, team: row.team }, ids, deps.nameKey))
-    const text = `${kit.slice(0, -1)},"adopted":${await adoptedText(db, row.adopted)}}`
-    return ok({ text, tag: `"${createHash('sha256').update(text).digest('base64url').slice(0, 27)}"` })
+    const now = deps.now()
+    return ok(
+      findKept(ids.clubId, ids.teamId, asker.book_size, now) ?? (await makeKit(deps, db, ids, asker.book_size, now)),
+    )
   })
 }
+
+async function makeKit(deps: Deps, db: ClubDb, ids: Ids, bookSize: number, now: number): Promise<KitText> {
+  const row = await findKitRow(db, ids.teamId, now)
+  const kit = JSON.stringify(kitBodyOf(row, ids, deps.nameKey))
+  const text = `${kit.slice(0, -1)},"adopted":${await adoptedText(db, row.adopted)}}`
+  const tag = `"${createHash('sha256').update(text).digest('base64url').slice(0, TAG_LENGTH)}"`
+  keepKit(ids.clubId, ids.teamId, { text, tag, bookSize, from: now, until: row.valid_until.getTime() })
+  return { text, tag }
+}
+
+/** 162 bits of the hash: more than enough for two kits never to be taken for one. */
+const TAG_LENGTH = 27
 
 async function adoptedText(db: ClubDb, adopted: KitRow['adopted']): Promise<string> {
   if (adopted === null) return 'null'

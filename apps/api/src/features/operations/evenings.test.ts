@@ -286,29 +286,57 @@ describe('the kit', () => {
     expect(changed.json.equipment).toEqual(counts)
   })
 
-  test('is one statement once its version was met, behind the lookup of the login', async () => {
-    let statements = 0
-    const client = (await api.deps.pools.app.connect()) as unknown as {
-      query: (...args: unknown[]) => unknown
-      release(): void
+  test('is made once while the record book stands still: then the login and who asks are all that is looked up', async () => {
+    const kitPath = pathTo(paths.kit, { clubId, teamId: otherTeam.teamId })
+    const first = await countStatements(() => otherTeam.coach.person.get(kitPath))
+    const again = await countStatements(() => otherTeam.coach.person.get(kitPath))
+    expect([first.statements <= 4, again.statements]).toEqual([true, 2])
+    expect(again.answer.text).toBe(first.answer.text)
+  })
+
+  test('changes with the clock though nobody does anything: a date that ends, one that comes near, another day', async () => {
+    const kitPath = pathTo(paths.kit, { clubId, teamId: otherTeam.teamId })
+    const datesAt = async (instant: string) => {
+      api.clock.now = Date.parse(instant)
+      const { dates } = (await otherTeam.coach.person.get(kitPath)).json
+      return [dates.length, dates[0].localDate, dates.at(-1).localDate]
     }
-    const prototype = Object.getPrototypeOf(client)
-    client.release()
-    const original = prototype.query
-    prototype.query = function count(this: unknown, ...args: unknown[]) {
-      const [statement] = args as [string | { text: string }]
-      if (!/^(begin|commit|set|rollback)/i.test(typeof statement === 'string' ? statement : statement.text))
-        statements += 1
-      return original.apply(this, args)
-    }
-    try {
-      await findKit()
-    } finally {
-      prototype.query = original
-    }
-    expect(statements).toBe(2)
+    expect(await datesAt('2026-09-15T17:44:59.999Z')).toEqual([4, '2026-09-08', '2026-09-29'])
+    expect(await datesAt('2026-09-15T17:45:00.000Z')).toEqual([3, '2026-09-15', '2026-09-29'])
+    expect(await datesAt('2026-09-22T16:29:59.999Z')).toEqual([3, '2026-09-15', '2026-09-29'])
+    expect(await datesAt('2026-09-22T16:30:00.000Z')).toEqual([4, '2026-09-15', '2026-10-06'])
+    expect(await datesAt('2026-09-15T17:44:59.999Z')).toEqual([4, '2026-09-08', '2026-09-29'])
+  })
+
+  test('a role that is taken away ends the kit at once, made before or not', async () => {
+    const { person, memberId } = await addMember(club, [{ role: 'assistant', teamId: otherTeam.teamId }])
+    const kitPath = pathTo(paths.kit, { clubId, teamId: otherTeam.teamId })
+    expect((await person.get(kitPath)).status).toBe(200)
+    const moved = { displayName: 'Moved', roles: [{ role: 'assistant', teamId: team.teamId }], left: false }
+    await club.administrator.send('PUT', pathTo(paths.person, { clubId, memberId }), moved, { fromVersion: 1 })
+    expect((await person.get(kitPath)).status).toBe(404)
   })
 })
+
+/** How many statements an answer cost, those that only open and close the transaction apart. */
+async function countStatements<Value>(work: () => Promise<Value>): Promise<{ statements: number; answer: Value }> {
+  const client = await api.deps.pools.app.connect()
+  const prototype = Object.getPrototypeOf(client) as { query: (...args: unknown[]) => unknown }
+  client.release()
+  const original = prototype.query
+  let statements = 0
+  prototype.query = function count(this: unknown, ...args: unknown[]) {
+    const [statement] = args as [string | { text: string }]
+    if (!/^(begin|commit|set|rollback)/i.test(typeof statement === 'string' ? statement : statement.text))
+      statements += 1
+    return original.apply(this, args)
+  }
+  try {
+    return { answer: await work(), statements }
+  } finally {
+    prototype.query = original
+  }
+}
 
 describe('planned and done', () => {
   test('compares each cell with the reports behind it; superseded and rival ones count nothing', async () => {

@@ -2,6 +2,7 @@ import type { Operation } from '@espalier/contract/records'
 import { useEffect, useState } from 'react'
 import { newUuid } from '../../api/identifiers'
 import { reportMessage } from '../../messages/report'
+import { listWaiting } from '../../offline/outbox'
 import { dayWords } from '../../shell/dates'
 import { Button, pressClasses } from '../../ui/button/button'
 import { EmptyState } from '../../ui/empty-state/empty-state'
@@ -27,7 +28,8 @@ export function ReportPage({ tonight }: { readonly tonight: Tonight }) {
     back: <BackLink hrefOf={hrefOf} />,
   }
   if (evening.reportId !== null) return <AfterSending tonight={tonight} reportId={evening.reportId} frame={frame} />
-  if (planned.plan === null)
+  // Without a measured space there is never a plan, but there was an evening.
+  if (planned.plan === null && tonight.facts !== null)
     return (
       <FieldFrame {...frame} title={reportMessage('title')} lead={day}>
         <EmptyState>{reportMessage('noPlan')}</EmptyState>
@@ -110,14 +112,16 @@ type SendState = 'open' | 'sending' | 'not-kept'
 function useSendReport({ kit, evening, chosen, planned, change, keepPlan, outbox }: Tonight) {
   const [state, setState] = useState<SendState>('open')
   async function send(answers: ReportAnswers) {
-    if (state === 'sending' || planned.plan === null) return
+    if (state === 'sending') return
     setState('sending')
-    const planId = evening.kept?.planId ?? (await keepPlan())
+    // An evening that was not planned on this phone before it was over has no plan to keep now.
+    const kept = evening.kept?.planId ?? (chosen.when === 'past' ? null : await keepPlan())
+    const planId = (await isRefused(kit.club.clubId, kept)) ? null : kept
     const of = {
       teamId: kit.team.teamId,
       dateId: chosen.date.dateId,
       planId,
-      pattern: patternActivity(planned.plan),
+      pattern: planned.plan === null ? null : patternActivity(planned.plan),
     }
     const body = reportBodyOf(of, answers)
     if (body === null) {
@@ -131,6 +135,12 @@ function useSendReport({ kit, evening, chosen, planned, change, keepPlan, outbox
     setState(isKept ? 'open' : 'not-kept')
   }
   return { state, send }
+}
+
+/** A report does not lean on a plan that the club did not take. */
+async function isRefused(clubId: string, planId: string | null): Promise<boolean> {
+  const waiting = await listWaiting(clubId)
+  return waiting.some((each) => each.operation.id === planId && each.refusal !== null)
 }
 
 type AfterSendingProps = { readonly tonight: Tonight; readonly reportId: string; readonly frame: Frame }

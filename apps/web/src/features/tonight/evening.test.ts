@@ -59,6 +59,12 @@ test('a child who left the squad meanwhile is in no turnout', () => {
   expect(turnout.sitsOut).toEqual([])
 })
 
+test('a plan the club did not take is sent again when it is used', () => {
+  const kept = after({ kind: 'plan-kept', planId: 'p1', inputsHash: 'h1' })
+  expect(kept.kept).toEqual({ planId: 'p1', inputsHash: 'h1' })
+  expect(changeEvening(kept, { kind: 'plan-refused' }).kept).toBeNull()
+})
+
 test('an evening reads again as it was kept', () => {
   const kept = after({ kind: 'come-or-not', playerId: ada }, { kind: 'plan-kept', planId: 'p1', inputsHash: 'h1' })
   expect(z.parse(eveningShape, structuredClone(kept))).toEqual(kept)

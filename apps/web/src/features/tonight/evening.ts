@@ -34,6 +34,8 @@ export type EveningChange =
   | { readonly kind: 'space'; readonly spaceId: string }
   | { readonly kind: 'put-down'; readonly stops: number }
   | { readonly kind: 'plan-kept'; readonly planId: string; readonly inputsHash: string }
+  /** The club did not take the plan: the next use sends it again. */
+  | { readonly kind: 'plan-refused' }
   | { readonly kind: 'reported'; readonly reportId: string | null }
 
 export const ADULTS_MOST = 2
@@ -83,6 +85,8 @@ export function changeEvening(before: Evening, change: EveningChange): Evening {
       return { ...before, putDown: Math.max(0, change.stops) }
     case 'plan-kept':
       return { ...before, kept: { planId: change.planId, inputsHash: change.inputsHash } }
+    case 'plan-refused':
+      return { ...before, kept: null }
     case 'reported':
       return { ...before, reportId: change.reportId }
   }

@@ -1,15 +1,15 @@
 'use client'
 
 import { lazy, Suspense, useEffect } from 'react'
+import type { Failure } from '../../api/browser'
 import { shellMessage } from '../../messages/shell'
 import { tonightMessage } from '../../messages/tonight'
 import { pages, pageTo } from '../../paths'
-import { FailureNotice } from '../../shell/failure-notice'
 import { pressClasses } from '../../ui/button/button'
 import { EmptyState } from '../../ui/empty-state/empty-state'
 import type { FieldAddress } from './field-address'
 import { FieldFrame } from './field-frame'
-import { Standing } from './standing'
+import { isSignedOut, Standing } from './standing'
 import { TonightPage } from './tonight-page'
 import { type Address, useAddress } from './use-address'
 import { type Tonight, type TonightState, useTonight } from './use-tonight'
@@ -106,9 +106,23 @@ function NotYet({ state: { kitState, outbox, hasNoDate } }: { readonly state: To
       standing={kit === null ? undefined : <Standing kitState={kitState} outbox={outbox} />}
       title={tonightMessage(hasNoDate ? 'noDates' : 'nothingKept')}
     >
-      <FailureNotice failure={failure} />
-      <EmptyState next={<HomeLink />}>{tonightMessage(hasNoDate ? 'noDatesLead' : 'noTeam')}</EmptyState>
+      <EmptyState next={isSignedOut(failure) ? <SignInLink /> : <HomeLink />}>
+        {hasNoDate ? tonightMessage('noDatesLead') : whyNothing(failure)}
+      </EmptyState>
     </FieldFrame>
+  )
+}
+
+function whyNothing(failure: Failure | null): string {
+  if (isSignedOut(failure)) return tonightMessage('whySignedOut')
+  return tonightMessage(failure?.kind === 'problem' ? 'whyHidden' : 'whyNoAnswer')
+}
+
+function SignInLink() {
+  return (
+    <a href={pageTo(pages.signIn, {})} className={pressClasses('plain')}>
+      {tonightMessage('signIn')}
+    </a>
   )
 }
 

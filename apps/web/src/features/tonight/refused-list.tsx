@@ -21,9 +21,7 @@ export function RefusedList({ kit, waiting, onDismiss }: RefusedListProps) {
         {refused.map((each) => (
           <li key={each.operation.id}>
             <p className="font-semibold">{nameOf(each, kit)}</p>
-            <p>
-              {each.refusal?.title}. {each.refusal?.details.join('; ')}
-            </p>
+            <p>{[each.refusal?.title, ...(each.refusal?.details ?? [])].join(': ')}.</p>
             <details>
               <summary className="flex min-h-target items-center underline">{tonightMessage('refusedContent')}</summary>
               <pre className="max-h-64 overflow-y-auto text-small whitespace-pre-wrap [overflow-wrap:anywhere]">

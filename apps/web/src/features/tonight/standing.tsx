@@ -37,6 +37,6 @@ function failureWords(failure: Failure): string {
   return tonightMessage('offline')
 }
 
-function isSignedOut(failure: Failure | null): boolean {
+export function isSignedOut(failure: Failure | null): boolean {
   return failure?.kind === 'problem' && failure.problem.code === 'not-signed-in'
 }

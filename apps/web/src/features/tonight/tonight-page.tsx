@@ -46,6 +46,7 @@ export function TonightPage({ tonight }: { readonly tonight: Tonight }) {
         onDismiss={(each) => {
           void outbox.dismiss(each.operation.id)
           if (each.operation.id === evening.reportId) change({ kind: 'reported', reportId: null })
+          if (each.operation.id === evening.kept?.planId) change({ kind: 'plan-refused' })
         }}
       />
       <div>

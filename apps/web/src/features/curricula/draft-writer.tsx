@@ -5,13 +5,13 @@ import type { DraftDocument, VersionContent } from '@espalier/domain/curriculum'
 import { FORMAT_IDS, formats } from '@espalier/domain/formats'
 import { useMemo } from 'react'
 import { curriculaMessage } from '../../messages/curricula'
-import { FailureNotice } from '../../shell/failure-notice'
 import { Section } from '../../shell/section'
 import { TextField } from '../../ui/text-field/text-field'
 import { AGE_GROUPS } from '../writing/age-groups'
 import { BlankChoice } from '../writing/blank'
 import { KeptNotice } from '../writing/kept-notice'
 import { SaveBar } from '../writing/save-bar'
+import { SaveFailure } from '../writing/save-failure'
 import { StaleChoice } from '../writing/stale-choice'
 import { useWriting } from '../writing/use-writing'
 import type { DraftFormProps } from './draft-form-props'
@@ -69,7 +69,7 @@ export function DraftWriter({ clubId, curriculumId, saved, patterns, latest }: D
       </Section>
       <Wrongs wrongs={wrongs} />
       <SaveBar
-        notice={saving.stale === null && <FailureNotice failure={saving.failure} />}
+        notice={<SaveFailure failure={saving.failure} isShownAsClash={saving.stale !== null} />}
         version={writing.saved.version}
         isChanged={writing.isChanged}
         isKept={writing.isKept}

@@ -4,10 +4,10 @@ import type { FormatChoices } from '@espalier/domain/formats'
 import type { PatternDocument } from '@espalier/domain/pattern'
 import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
 import { patternsMessage } from '../../messages/patterns'
-import { FailureNotice } from '../../shell/failure-notice'
 import { Section } from '../../shell/section'
 import { KeptNotice } from '../writing/kept-notice'
 import { SaveBar } from '../writing/save-bar'
+import { SaveFailure } from '../writing/save-failure'
 import { StaleChoice } from '../writing/stale-choice'
 import { useWriting } from '../writing/use-writing'
 import type { OnChange } from './change-callback'
@@ -125,7 +125,7 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
         <TeachingRead document={document} />
       </div>
       <SaveBar
-        notice={saving.stale === null && <FailureNotice failure={saving.failure} />}
+        notice={<SaveFailure failure={saving.failure} isShownAsClash={saving.stale !== null} />}
         version={writing.saved.version}
         isChanged={writing.isChanged}
         isKept={writing.isKept}

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest'
 import { BlankChoice, CountedWords } from './blank'
 import { lengthFromText, MetresBlank, metresText } from './metres-blank'
 import { stateWords } from './save-bar'
+import { SaveFailure } from './save-failure'
 import { StaleChoice } from './stale-choice'
 
 const ignore = () => undefined
@@ -68,4 +69,16 @@ test('of two versions only what differs is marked, in words too', () => {
   )
   expect(html.match(/only here/g)).toHaveLength(2)
   expect(html).toContain('Someone saved version 4')
+})
+
+test('a clash whose other side could not be read says what to do; one shown side by side needs no notice', () => {
+  const failure = {
+    kind: 'problem',
+    problem: { type: 'about:blank', title: 'Newer', status: 412, instance: 'r', code: 'version-is-stale' },
+  } as const
+  expect(renderToStaticMarkup(<SaveFailure failure={failure} isShownAsClash={false} />)).toContain('Yours is kept')
+  expect(renderToStaticMarkup(<SaveFailure failure={failure} isShownAsClash />)).toBe('')
+  expect(renderToStaticMarkup(<SaveFailure failure={{ kind: 'unreachable' }} isShownAsClash={false} />)).not.toContain(
+    'Yours is kept',
+  )
 })

@@ -37,8 +37,8 @@ export function ProofPath({ proof }: { readonly proof: LedgerInclusion }) {
 function Bends({ sides }: { readonly sides: readonly ('left' | 'right')[] }) {
   const height = (sides.length + 2) * ROW_HEIGHT
   // A half joined on the left stands before the line, so the way up bends to the right, and the other way round.
-  const shifts = sides.map((side) => (side === 'left' ? BEND_WIDTH : -BEND_WIDTH))
-  const places = shifts.reduce<readonly number[]>((found, shift) => [...found, (found.at(-1) ?? 0) + shift], [0])
+  const places = [0]
+  for (const side of sides) places.push((places.at(-1) ?? 0) + (side === 'left' ? BEND_WIDTH : -BEND_WIDTH))
   const least = Math.min(...places)
   const width = Math.max(...places) - least + BEND_WIDTH
   const way = places.map((x, bend) => {

@@ -59,12 +59,16 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
     setStepId(next)
     moveFocusTo.current = next
   }
-  // The press that added or took out a step is gone with it: the keyboard goes on at the step that is read now.
+  // The press that added or took out a step may be gone with it: the keyboard goes on at the step that is read now, as
+  // soon as the page shows it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the step appears only when the page has followed the document
   useEffect(() => {
-    if (moveFocusTo.current !== stepId || stepId === null) return
+    const step = moveFocusTo.current
+    const press = step === null ? null : page.current?.querySelector<HTMLElement>(`[data-step="${step}"]`)
+    if (press === null || press === undefined) return
     moveFocusTo.current = null
-    page.current?.querySelector<HTMLElement>(`[data-step="${stepId}"]`)?.focus()
-  }, [stepId])
+    press.focus()
+  }, [stepId, reading])
   const formOf = (id: string) => {
     const found = findStep(document, id)
     return found === null ? null : <StepForm document={document} found={found} onChange={onChange} />

@@ -6,7 +6,10 @@ import { FieldSection } from '../tonight/field-frame'
 /** The walk ends in a check: distances that must come out. */
 export function SetOutCheckLines({ checks }: { readonly checks: readonly SetOutCheck[] }) {
   const end = useRef<HTMLDivElement>(null)
-  useEffect(() => end.current?.scrollIntoView({ block: 'end' }), [])
+  useEffect(() => {
+    // In braces: newer browsers answer a scroll with a promise, which is no clean-up of an effect.
+    end.current?.scrollIntoView({ block: 'end' })
+  }, [])
   return (
     <div ref={end} className="scroll-mb-28">
       <FieldSection title={setOutMessage('allOut')}>

@@ -13,6 +13,7 @@ const database = await testDatabase()
 function addSeasonThen(seasonId: string, afterSaving: (pid: number) => Promise<unknown>): Command<true> {
   return {
     permission: 'seasons.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     work: async ({ db }) => {
@@ -100,6 +101,7 @@ test('control: an effect whose entry is left out is refused by the database at t
   const request = await requestOf(club)
   const versionWithoutEntry: Command<true> = {
     permission: 'seasons.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     work: async ({ db, entryId, at, member, newId }) => {

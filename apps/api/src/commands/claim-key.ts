@@ -27,13 +27,23 @@ type StoredRow = {
 export async function claimKey(db: ClubDb, claim: Claim): Promise<Result<CommandOutcome | null, Refusal>> {
   const claimed = await insertClaim(db, claim)
   if (claimed) return ok(null)
+  const answer = await findAnswer(db, claim)
+  // Neither ours nor answered: the first sending has not ended yet.
+  return answer.ok && answer.value === null ? refuse({ code: 'still-running' }) : answer
+}
+
+/** The stored answer of the same command done earlier, or null where there is none; read without a lock. */
+export async function findAnswer(
+  db: ClubDb,
+  claim: Pick<Claim, 'accountId' | 'key' | 'fingerprint'>,
+): Promise<Result<CommandOutcome | null, Refusal>> {
   const rows = await db.sql.rows<StoredRow>({
     name: 'find-claim',
     text: 'select fingerprint, status, result from idempotency where club_id = $1 and account_id = $2 and key = $3',
     values: [db.clubId, claim.accountId, claim.key],
   })
   const stored = rows[0]
-  if (stored === undefined || stored.status === null || stored.result === null) return refuse({ code: 'still-running' })
+  if (stored === undefined || stored.status === null || stored.result === null) return ok(null)
   if (!stored.fingerprint.equals(claim.fingerprint)) return refuse({ code: 'key-used-for-another-command' })
   return ok({ status: stored.status, ...stored.result })
 }

@@ -1,15 +1,15 @@
-import type { AccessTarget, Member, Permission } from '@espalier/domain/access'
+import { type AccessTarget, listTeamsInReach, type Member, type Permission } from '@espalier/domain/access'
 import type { EntryFacts, EntryKind } from '@espalier/domain/ledger'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
-import { isLockTimeout, sqlStateOf } from '../db/failures'
+import { isLockTimeout, isRepeatable, sqlStateOf } from '../db/failures'
 import { type ClubDb, withClub } from '../db/with-club'
 import type { Deps } from '../deps'
 import { checkVersion, type Versioned } from '../http/conditions'
 import type { Refusal } from '../http/problem-error'
 import { appendEntry } from '../ledger/append-entry'
 import { checkAccess } from './check-access'
-import { type Claim, type CommandOutcome, claimKey, fillClaim } from './claim-key'
-import { lockMember } from './member'
+import { type Claim, type CommandOutcome, claimKey, fillClaim, findAnswer } from './claim-key'
+import { findMember, lockMember } from './member'
 
 /** Who asks for what, once: the same key and fingerprint are the same command. */
 export type CommandRequest = {
@@ -49,6 +49,13 @@ export type Effect = {
 
 export type Command<Locked> = {
   readonly permission: Permission
+  /**
+   * What the policy is asked about, read without any lock; null where it does not exist. It alone answers whoever could
+   * never do this: a person without the permission must hold up nobody who has it.
+   */
+  readonly find: (db: ClubDb) => Promise<AccessTarget | null>
+  /** Taken before the member's own row, by commands that lock the rows of other members. */
+  readonly lockFirst?: (db: ClubDb) => Promise<void>
   /** Locks everything the command reads before it decides, in the fixed order; null where it does not exist. */
   readonly lock: (context: CommandContext) => Promise<Locked | null>
   readonly target: (locked: Locked) => AccessTarget
@@ -76,6 +83,8 @@ export async function runCommand<Locked>(
   } catch (error) {
     // Somebody else holds the same key for longer than this role waits: the first sending has not ended yet.
     if (progress.claiming && isLockTimeout(error)) return refuse({ code: 'still-running' })
+    // Every repeat met somebody else's work: nothing happened, and the same may succeed in a moment.
+    if (isRepeatable(error)) return refuse({ code: 'not-ready' })
     if (sqlStateOf(error) !== UNIQUE_VIOLATION) throw error
     const pointer = command.unique?.[constraintOf(error) ?? ''] ?? '/id'
     return refuse({ code: 'already-exists', errors: [{ pointer, detail: 'is there already' }] })
@@ -96,6 +105,10 @@ async function attempt<Locked>(
   db: ClubDb,
   progress: { claiming: boolean },
 ): Promise<Result<CommandAnswer, Refusal>> {
+  const asking = await findMember(db, request.accountId)
+  if (asking === null) return refuse({ code: 'not-found' })
+  if (!isGranted(deps, asking, command.permission)) return refuseWithoutLocks(deps, request, command, db, asking)
+  await command.lockFirst?.(db)
   const member = await lockMember(db, request.accountId)
   if (member === null) return refuse({ code: 'not-found' })
   const now = deps.now()
@@ -125,6 +138,29 @@ async function attempt<Locked>(
   const outcome = await writeEntry(context, effect.value)
   await fillClaim(db, claim, outcome)
   return ok({ ...outcome, replayed: false })
+}
+
+/** Whether any role of the member has the permission anywhere: on the whole club or on some team. */
+function isGranted(deps: Deps, member: Member, permission: Permission): boolean {
+  const reach = listTeamsInReach(member, permission, deps.accessRules)
+  return reach.kind === 'whole-club' || reach.teamIds.length > 0
+}
+
+/** The same answers as after the locks, for whoever could never pass the policy; a command done earlier is replayed. */
+async function refuseWithoutLocks<Locked>(
+  deps: Deps,
+  request: CommandRequest,
+  command: Command<Locked>,
+  db: ClubDb,
+  member: Member,
+): Promise<Result<CommandAnswer, Refusal>> {
+  const done = await findAnswer(db, request)
+  if (!done.ok) return done
+  if (done.value !== null) return ok({ ...done.value, replayed: true })
+  const target = await command.find(db)
+  if (target === null) return refuse({ code: 'not-found' })
+  const allowed = checkAccess(deps.accessRules, member, command.permission, target)
+  return allowed.ok ? refuse({ code: 'not-allowed' }) : allowed
 }
 
 async function writeEntry(context: CommandContext, effect: Effect): Promise<CommandOutcome> {

@@ -7,7 +7,7 @@ import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
 import { findClub } from '../clubs/queries'
 import { findVersion } from '../curricula/queries'
-import { lockTeam } from '../teams/queries'
+import { findTeam, lockTeam } from '../teams/queries'
 import { adoptionInForce, listAdoptions } from './queries'
 import { replanTeam } from './replan-team'
 
@@ -20,6 +20,7 @@ export function adoptVersion(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'versions.adopt',
+    find: (db) => findTeam(db, teamId),
     lock: ({ db }) => lockTeam(db, teamId),
     target: (team) => ({ teamId: team.teamId }),
     work: async (context, team) => {

@@ -12,6 +12,7 @@ export function addCurriculum(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'curricula.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     work: async ({ db }) => {

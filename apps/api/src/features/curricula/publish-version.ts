@@ -19,7 +19,7 @@ import { lockPatterns } from '../patterns/queries'
 import { openStoredPattern } from '../patterns/stored-pattern'
 import { openStoredDraft } from './bodies'
 import { openContent } from './frozen-content'
-import { type DraftRow, findVersion, lockDraft } from './queries'
+import { type DraftRow, findDraft, findVersion, lockDraft } from './queries'
 import { saveVersion } from './save-version'
 
 type LockedDraft = {
@@ -40,6 +40,7 @@ export function publishVersion(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand<LockedDraft>(deps, request, {
     permission: 'curricula.publish',
+    find: async (db) => ((await findDraft(db, curriculumId)) === null ? null : {}),
     lock: async ({ db }) => {
       const row = await lockDraft(db, curriculumId)
       if (row === null) return null

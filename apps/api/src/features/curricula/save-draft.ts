@@ -4,7 +4,7 @@ import { type CommandAnswer, type CommandRequest, runCommand } from '../../comma
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
 import { openStoredDraft } from './bodies'
-import { lockDraft } from './queries'
+import { findDraft, lockDraft } from './queries'
 
 /** The draft as it is now written; a stale one is refused with the draft that stands. */
 export function saveDraft(
@@ -15,6 +15,7 @@ export function saveDraft(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'curricula.write',
+    find: async (db) => ((await findDraft(db, curriculumId)) === null ? null : {}),
     lock: ({ db }) => lockDraft(db, curriculumId),
     target: () => ({}),
     current: ({ version, doc }) => ({ version, document: { document: openStoredDraft(doc) } }),

@@ -15,6 +15,7 @@ export function countEquipment(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'equipment.write',
+    find: async () => ({}),
     lock: async ({ db }) => ({ team: body.teamId === null ? null : await lockTeam(db, body.teamId) }),
     target: () => ({}),
     work: async ({ db }, { team }) => {

@@ -15,6 +15,7 @@ export function markAttendance(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'operations.write',
+    find: (db) => findTeam(db, body.teamId),
     lock: ({ db }) => findTeam(db, body.teamId),
     target: ({ teamId }) => ({ teamId }),
     work: async (context) => {

@@ -27,6 +27,7 @@ export function reportSession(
   const { body } = report
   return runCommand(deps, request, {
     permission: 'operations.write',
+    find: (db) => findTeam(db, body.teamId),
     lock: ({ db }) => findTeam(db, body.teamId),
     target: ({ teamId }) => ({ teamId }),
     work: async (context) => {

@@ -10,7 +10,7 @@ import {
 } from '../../commands/run-command'
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
-import { lockPatterns } from './queries'
+import { findPattern, lockPatterns } from './queries'
 import { refuseShapeFaults } from './shape-refusal'
 import { openStoredPattern } from './stored-pattern'
 
@@ -22,6 +22,7 @@ export function addPattern(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'patterns.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     work: async (context) => {
@@ -46,6 +47,7 @@ export function savePattern(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'patterns.write',
+    find: async (db) => ((await findPattern(db, patternId)) === null ? null : {}),
     lock: async ({ db }) => (await lockPatterns(db, [patternId]))[0] ?? null,
     target: () => ({}),
     current: ({ version, doc }) => ({ version, document: { document: openStoredPattern(doc) } }),

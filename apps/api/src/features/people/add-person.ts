@@ -13,6 +13,7 @@ export function addPerson(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'people.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     work: async ({ db, newId }) => {

@@ -5,7 +5,7 @@ import type { ClubDb } from '../../db/with-club'
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
 import { revokeLinks } from './links'
-import { type LockedPerson, listRoleFaults, lockPerson, roleFact, writeRoles } from './memberships'
+import { hasPerson, type LockedPerson, listRoleFaults, lockPerson, roleFact, writeRoles } from './memberships'
 
 /** Name, roles and leaving. Roles change under a lock that waits for every command of that person and stops new ones. */
 export function changePerson(
@@ -16,10 +16,9 @@ export function changePerson(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'people.write',
-    lock: async ({ db }) => {
-      await lockAdministrators(db)
-      return lockPerson(db, memberId)
-    },
+    find: async (db) => ((await hasPerson(db, memberId)) ? {} : null),
+    lockFirst: lockClub,
+    lock: ({ db }) => lockPerson(db, memberId),
     target: () => ({}),
     current: (person) => ({ version: person.version, document: documentOf(person) }),
     work: async ({ db, at, newId }, person) => {
@@ -48,14 +47,14 @@ function documentOf({ displayName, roles, left }: LockedPerson): PersonEdit {
   return { displayName, roles: roles.map((role) => ({ ...role })), left }
 }
 
-/** In one order, so that two administrators who remove each other at once cannot both succeed. */
-async function lockAdministrators(db: ClubDb): Promise<void> {
+/**
+ * Changes of a club's people come one after the other: two administrators who remove each other cannot both succeed, and
+ * neither waits for the other's own row while holding what the other waits for.
+ */
+async function lockClub(db: ClubDb): Promise<void> {
   await db.sql.rows({
-    name: 'lock-administrators',
-    text: `select m.member_id from membership m
-           where m.club_id = $1 and m.ended_at is null and exists (
-             select from member_role r where r.club_id = m.club_id and r.member_id = m.member_id and r.role = 'administrator')
-           order by m.member_id for update of m`,
+    name: 'lock-club',
+    text: 'select 1 from club where club_id = $1 for no key update',
     values: [db.clubId],
   })
 }

@@ -4,7 +4,7 @@ import { type CommandAnswer, type CommandRequest, runCommand } from '../../comma
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
 import { insertLink, revokeLinks } from './links'
-import { lockPerson } from './memberships'
+import { hasPerson, holdPerson } from './memberships'
 
 /** A new one-time way in for a person; it ends the one made before. The server learns only the secret's hash. */
 export function makeSignInLink(
@@ -15,7 +15,8 @@ export function makeSignInLink(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'sign-in-links.make',
-    lock: ({ db }) => lockPerson(db, memberId),
+    find: async (db) => ((await hasPerson(db, memberId)) ? {} : null),
+    lock: ({ db }) => holdPerson(db, memberId),
     target: () => ({}),
     unique: { sign_in_link_club_id_token_hash_key: '/tokenHash' },
     work: async ({ db, at, now, member }, person) => {

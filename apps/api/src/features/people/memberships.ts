@@ -18,6 +18,15 @@ type PersonRow = {
   readonly ended_at: Date | null
 }
 
+export async function hasPerson(db: ClubDb, memberId: string): Promise<boolean> {
+  const rows = await db.sql.rows({
+    name: 'has-person',
+    text: 'select 1 from membership where club_id = $1 and member_id = $2',
+    values: [db.clubId, memberId],
+  })
+  return rows.length > 0
+}
+
 /** Holds a membership against every command of that person, because roles are about to change. */
 export async function lockPerson(db: ClubDb, memberId: string): Promise<LockedPerson | null> {
   const rows = await db.sql.rows<PersonRow>({
@@ -26,12 +35,26 @@ export async function lockPerson(db: ClubDb, memberId: string): Promise<LockedPe
            where club_id = $1 and member_id = $2 for update`,
     values: [db.clubId, memberId],
   })
-  const row = rows[0]
+  return personOf(db, rows)
+}
+
+/** Holds a membership against its change and against a second link, while that person's own commands go on. */
+export async function holdPerson(db: ClubDb, memberId: string): Promise<LockedPerson | null> {
+  const rows = await db.sql.rows<PersonRow>({
+    name: 'hold-person',
+    text: `select member_id, display_name, version, ended_at from membership
+           where club_id = $1 and member_id = $2 for no key update`,
+    values: [db.clubId, memberId],
+  })
+  return personOf(db, rows)
+}
+
+async function personOf(db: ClubDb, [row]: readonly PersonRow[]): Promise<LockedPerson | null> {
   if (row === undefined) return null
   const roles = await db.sql.rows<{ role: MemberRole['role']; team_id: string | null }>({
     name: 'list-person-roles',
     text: 'select role, team_id from member_role where club_id = $1 and member_id = $2 order by role, team_id',
-    values: [db.clubId, memberId],
+    values: [db.clubId, row.member_id],
   })
   return {
     memberId: row.member_id,

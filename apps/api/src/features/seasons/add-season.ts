@@ -12,6 +12,7 @@ export function addSeason(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'seasons.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     unique: { season_name: '/name' },

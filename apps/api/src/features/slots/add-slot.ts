@@ -7,7 +7,7 @@ import type { Deps } from '../../deps'
 import type { ProblemPointer, Refusal } from '../../http/problem-error'
 import { replanTeam } from '../adoptions/replan-team'
 import { findClub } from '../clubs/queries'
-import { lockTeam, type TeamOnly } from '../teams/queries'
+import { findTeam, lockTeam, type TeamOnly } from '../teams/queries'
 import { listSlotDates, type SlotDate } from './slot-dates'
 
 /** A weekly slot and, in the same breath, its training dates inside the team's season. */
@@ -19,6 +19,7 @@ export function addSlot(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'slots.write',
+    find: (db) => findTeam(db, teamId),
     lock: ({ db }) => lockTeam(db, teamId),
     target: (team) => ({ teamId: team.teamId }),
     work: async (context, team) => {

@@ -13,6 +13,7 @@ export function addSpace(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'spaces.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     unique: { space_name: '/space/name' },

@@ -3,7 +3,7 @@ import { ok, type Result } from '@espalier/domain/quantities'
 import { type CommandAnswer, type CommandRequest, runCommand } from '../../commands/run-command'
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
-import { lockSpace } from './queries'
+import { findSpace, lockSpace } from './queries'
 import { spaceFacts, spaceValues } from './space-values'
 
 /** The same space measured again. */
@@ -15,6 +15,7 @@ export function changeSpace(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'spaces.write',
+    find: async (db) => ((await findSpace(db, spaceId)) === null ? null : {}),
     lock: ({ db }) => lockSpace(db, spaceId),
     target: () => ({}),
     current: ({ version, doc }) => ({ version, document: { space: doc } }),

@@ -18,6 +18,15 @@ export function listSpaces(db: ClubDb, teamIds: readonly string[] | null): Promi
   })
 }
 
+export async function findSpace(db: ClubDb, spaceId: string): Promise<SpaceRow | null> {
+  const rows = await db.sql.rows<SpaceRow>({
+    name: 'find-space',
+    text: 'select space_id, version, doc from space where club_id = $1 and space_id = $2 and retired_at is null',
+    values: [db.clubId, spaceId],
+  })
+  return rows[0] ?? null
+}
+
 export async function lockSpace(db: ClubDb, spaceId: string): Promise<SpaceRow | null> {
   const rows = await db.sql.rows<SpaceRow>({
     name: 'lock-space',

@@ -7,7 +7,7 @@ import type { Refusal } from '../../http/problem-error'
 import { findClub } from '../clubs/queries'
 import { lockTeam } from '../teams/queries'
 import { nameOf } from './bodies'
-import { lockPlayer, type PlayerRow } from './queries'
+import { hasPlayer, lockPlayer, type PlayerRow } from './queries'
 import { resealName, sealName } from './sealed-names'
 
 /** A child's row, and leaving. The name is sealed anew under the child's own key. */
@@ -20,6 +20,7 @@ export function changePlayer(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'squad.write',
+    find: async (db) => ((await hasPlayer(db, teamId, playerId)) ? { teamId } : null),
     lock: async ({ db }) => ((await lockTeam(db, teamId)) === null ? null : lockPlayer(db, teamId, playerId)),
     target: () => ({ teamId }),
     current: (row) => ({ version: row.version, document: documentOf(row, request.clubId, deps) }),

@@ -4,7 +4,7 @@ import { type CommandAnswer, type CommandRequest, runCommand } from '../../comma
 import type { ClubDb } from '../../db/with-club'
 import type { Deps } from '../../deps'
 import type { ProblemPointer, Refusal } from '../../http/problem-error'
-import { lockTeam } from '../teams/queries'
+import { findTeam, lockTeam } from '../teams/queries'
 import { listPlayers, type PlayerRow } from './queries'
 import { sealName } from './sealed-names'
 
@@ -17,6 +17,7 @@ export function importSquad(
 ): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'squad.write',
+    find: (db) => findTeam(db, teamId),
     lock: ({ db }) => lockTeam(db, teamId),
     target: (team) => ({ teamId: team.teamId }),
     unique: { player_pkey: '/players' },

@@ -25,6 +25,17 @@ export function listPlayers(db: ClubDb, teamId: string): Promise<readonly Player
   })
 }
 
+/** Whether a child is or was in the squad of a team that stands. */
+export async function hasPlayer(db: ClubDb, teamId: string, playerId: string): Promise<boolean> {
+  const rows = await db.sql.rows({
+    name: 'has-player',
+    text: `select 1 from player p join team t using (club_id, team_id)
+           where p.club_id = $1 and p.team_id = $2 and p.player_id = $3 and t.retired_at is null`,
+    values: [db.clubId, teamId, playerId],
+  })
+  return rows.length > 0
+}
+
 export async function lockPlayer(db: ClubDb, teamId: string, playerId: string): Promise<PlayerRow | null> {
   const rows = await db.sql.rows<PlayerRow>({
     name: 'lock-player',

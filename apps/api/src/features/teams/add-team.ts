@@ -8,6 +8,7 @@ import type { Refusal } from '../../http/problem-error'
 export function addTeam(deps: Deps, request: CommandRequest, body: TeamBody): Promise<Result<CommandAnswer, Refusal>> {
   return runCommand(deps, request, {
     permission: 'teams.write',
+    find: async () => ({}),
     lock: async () => true,
     target: () => ({}),
     unique: { team_name: '/name' },

@@ -33,6 +33,11 @@ export function mondayOf(day: string): LocalDate {
   return localDate(date.subtract({ days: date.dayOfWeek - 1 }).toString())
 }
 
+/** Monday is 1 (ISO 8601). */
+export function weekdayOf(day: string): number {
+  return Temporal.PlainDate.from(day).dayOfWeek
+}
+
 export function addDays(day: string, days: number): LocalDate {
   return localDate(Temporal.PlainDate.from(day).add({ days }).toString())
 }

@@ -31,6 +31,8 @@ test('the demo club is made once, through the commands, and a second start chang
   const found = z.parse(kit, await coach.get(pathTo(paths.kit, { clubId, teamId: demoId('team', 'larks') })))
   expect(found.club.demo).toBe(true)
   expect(found.squad).toHaveLength(12)
+  // Whoever tries the demo has an evening to plan on the very day of the first start.
+  expect(found.dates.map(({ localDate }) => localDate)).toContain('2026-09-16')
   expect(found.squad.some(({ past }) => past.blocks > 0)).toBe(true)
   expect(found.progress.length).toBeGreaterThan(0)
 

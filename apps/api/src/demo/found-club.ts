@@ -1,5 +1,6 @@
 import { paths, pathTo } from '@espalier/contract/paths'
 import { DEMO_PATTERNS } from '../../../../prisma/demo/patterns'
+import { addDays, weekdayOf } from '../clock/local-dates'
 import { type Actor, type Stage, signInAs } from './actor'
 import { DRAFTS } from './drafts'
 import { DEMO_CLUB_ID, demoId } from './ids'
@@ -8,7 +9,13 @@ import { CLUB_STORE_COUNTS, type InventedTeam, LARKS_BAG_COUNTS, PEOPLE, SPACES,
 const clubId = DEMO_CLUB_ID
 const PATTERN_KEYS = ['wall-on-the-right', 'round-the-back', 'carry-until-one-comes'] as const
 
-export type DemoSeason = { readonly firstDay: string; readonly lastDay: string; readonly adoptedFrom: string }
+export type DemoSeason = {
+  readonly firstDay: string
+  readonly lastDay: string
+  readonly adoptedFrom: string
+  /** The day of the first start, whose weekday is a training day. */
+  readonly startDay: string
+}
 
 /** Everything up to the first evening, in the order in which a real club would do it. */
 export async function foundClub(stage: Stage, administratorId: string, season: DemoSeason): Promise<void> {
@@ -20,7 +27,8 @@ export async function foundClub(stage: Stage, administratorId: string, season: D
   for (const team of TEAMS) await publishAndAdopt(stage, director, team, season)
 }
 
-async function addPlaces(administrator: Actor, { firstDay, lastDay }: DemoSeason): Promise<void> {
+async function addPlaces(administrator: Actor, season: DemoSeason): Promise<void> {
+  const { firstDay, lastDay } = season
   const seasonId = demoId('season')
   await administrator.send('POST', pathTo(paths.seasons, { clubId }), {
     id: seasonId,
@@ -30,26 +38,24 @@ async function addPlaces(administrator: Actor, { firstDay, lastDay }: DemoSeason
   })
   for (const [key, space] of Object.entries(SPACES))
     await administrator.send('POST', pathTo(paths.spaces, { clubId }), { id: demoId('space', key), space })
-  for (const team of TEAMS) await addTeam(administrator, team, { firstDay, lastDay })
+  for (const team of TEAMS) await addTeam(administrator, team, season)
   await countEquipment(administrator)
 }
 
-async function addTeam(
-  administrator: Actor,
-  team: InventedTeam,
-  days: { readonly firstDay: string; readonly lastDay: string },
-): Promise<void> {
+async function addTeam(administrator: Actor, team: InventedTeam, season: DemoSeason): Promise<void> {
   const teamId = demoId('team', team.key)
   const { name, ageGroup, formatId } = team
   const body = { id: teamId, seasonId: demoId('season'), name, ageGroup, category: 'mixed', formatId }
   await administrator.send('POST', pathTo(paths.teams, { clubId }), body)
-  for (const slot of team.slots) {
+  for (const { key, daysAfterStart, localStart, minutes } of team.slots) {
     await administrator.send('POST', pathTo(paths.slots, { clubId, teamId }), {
-      id: demoId('slot', team.key, String(slot.weekday)),
+      id: demoId('slot', team.key, key),
       spaceId: demoId('space', team.space),
-      ...slot,
-      validFrom: days.firstDay,
-      validTo: days.lastDay,
+      weekday: weekdayOf(addDays(season.startDay, daysAfterStart)),
+      localStart,
+      minutes,
+      validFrom: season.firstDay,
+      validTo: season.lastDay,
     })
   }
   await administrator.send('POST', pathTo(paths.squadImports, { clubId, teamId }), {

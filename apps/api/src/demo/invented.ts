@@ -27,6 +27,14 @@ export const PEOPLE: readonly InventedPerson[] = [
   { key: 'wray', name: 'Gwen Wray', role: 'auditor', team: null },
 ]
 
+/** Both teams train on the weekday of the first start, so that whoever tries the demo has an evening to plan. */
+export type InventedSlot = {
+  readonly key: string
+  readonly daysAfterStart: number
+  readonly localStart: string
+  readonly minutes: number
+}
+
 export type InventedTeam = {
   readonly key: TeamName
   readonly name: string
@@ -34,7 +42,7 @@ export type InventedTeam = {
   readonly formatId: FormatId
   /** Short names; shirts count from 1. */
   readonly children: readonly string[]
-  readonly slots: readonly { readonly weekday: number; readonly localStart: string; readonly minutes: number }[]
+  readonly slots: readonly InventedSlot[]
   readonly space: 'top-half' | 'lower-pitch'
 }
 
@@ -46,8 +54,8 @@ export const TEAMS: readonly InventedTeam[] = [
     formatId: 'us-7v7',
     children: ['Ada', 'Bo', 'Cai', 'Dot', 'Eli', 'Fay', 'Gus', 'Hal', 'Ivy', 'Jem', 'Kit', 'Lou'],
     slots: [
-      { weekday: 2, localStart: '17:30', minutes: 75 },
-      { weekday: 4, localStart: '17:30', minutes: 75 },
+      { key: 'first', daysAfterStart: 0, localStart: '17:30', minutes: 75 },
+      { key: 'second', daysAfterStart: 2, localStart: '17:30', minutes: 75 },
     ],
     space: 'top-half',
   },
@@ -72,7 +80,7 @@ export const TEAMS: readonly InventedTeam[] = [
       'Maya',
       'Nils',
     ],
-    slots: [{ weekday: 3, localStart: '18:00', minutes: 90 }],
+    slots: [{ key: 'first', daysAfterStart: 0, localStart: '18:00', minutes: 90 }],
     space: 'lower-pitch',
   },
 ]

@@ -11,8 +11,10 @@ import { findBeginning, listDemoDates } from './queries'
 const MINUTE_MILLISECONDS = 60_000
 const DAY_MILLISECONDS = 86_400_000
 
-/** Days of the demo, counted from the Monday of the week in which it was first made. */
+/** Days of the season before the first start: the start's day can be read from the season it made. */
 const SEASON_BEFORE = 42
+
+/** Days of the demo, counted from the Monday of the week in which it was first made. */
 const FOUNDED_BEFORE = 35
 const ADOPTED_BEFORE = 28
 const REPORTS_BEFORE = 21
@@ -24,14 +26,16 @@ const SEASON_AFTER = 98
  */
 export async function makeDemoClub(stage: Stage, clock: { now: number }): Promise<void> {
   const { exists, firstDay } = await findBeginning(stage.deps)
-  const monday = firstDay === null ? mondayOf(dayInZone(clock.now, CLUB_ZONE)) : addDays(firstDay, SEASON_BEFORE)
+  const startDay = firstDay === null ? dayInZone(clock.now, CLUB_ZONE) : addDays(firstDay, SEASON_BEFORE)
+  const monday = mondayOf(startDay)
   const evenings = await listEvenings(stage, monday)
   if (evenings.length > 0 && evenings.every(({ reported }) => reported)) return
   clock.now = Date.parse(`${monday}T09:00:00.000Z`) - FOUNDED_BEFORE * DAY_MILLISECONDS
   const administratorId = demoId('person', ADMINISTRATOR.key)
   if (!exists) await create(stage, administratorId)
   await foundClub(stage, administratorId, {
-    firstDay: addDays(monday, -SEASON_BEFORE),
+    startDay,
+    firstDay: addDays(startDay, -SEASON_BEFORE),
     lastDay: addDays(monday, SEASON_AFTER - 1),
     adoptedFrom: addDays(monday, -ADOPTED_BEFORE),
   })

@@ -29,7 +29,7 @@ export type DemoDate = {
 /** Evenings of the demo's own slots between two days, the first included and the last not. */
 export async function listDemoDates(deps: Deps, from: string, to: string): Promise<readonly DemoDate[]> {
   const slots = TEAMS.flatMap((team) =>
-    team.slots.map(({ weekday }) => ({ team: team.key, slotId: demoId('slot', team.key, String(weekday)) })),
+    team.slots.map(({ key }) => ({ team: team.key, slotId: demoId('slot', team.key, key) })),
   )
   return inDemoClub(deps, async (db) => {
     const rows = await db.sql.rows<{ date_id: string; slot_id: string; ends_at: Date; reported: boolean }>({

@@ -7,6 +7,7 @@ const program = await findBrowserProgram()
 export default defineConfig({
   testDir: 'tests/browser',
   testMatch: '**/*.walk.ts',
+  globalSetup: './tests/browser/espalier-of-walks.ts',
   fullyParallel: false,
   workers: 1,
   timeout: 120_000,

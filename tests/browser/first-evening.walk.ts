@@ -1,0 +1,20 @@
+import { test } from '@playwright/test'
+import { visitors } from './first-evening/story'
+import { walkAdministrator } from './first-evening/walk-administrator'
+import { walkCoaches } from './first-evening/walk-coaches'
+import { walkDirector } from './first-evening/walk-director'
+
+// One club from nothing to a proof. Each walk goes on where the one before has ended.
+test.describe.configure({ mode: 'serial' })
+
+test.afterEach(() => {
+  for (const visitor of visitors.values()) visitor.expectNoFaults()
+})
+
+test.afterAll(async () => {
+  for (const visitor of visitors.values()) await visitor.leave()
+})
+
+walkAdministrator()
+walkDirector()
+walkCoaches()

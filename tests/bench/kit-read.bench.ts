@@ -55,7 +55,7 @@ const deps: Deps = {
     origins: [ORIGIN],
     webOrigin: null,
     trustedProxies: 0,
-    limits: { anonymous: UNLIMITED, login: UNLIMITED, operations: UNLIMITED },
+    limits: { anonymous: UNLIMITED, login: UNLIMITED, operations: UNLIMITED, pages: UNLIMITED, files: UNLIMITED },
     logLevel: 'silent',
   },
 }

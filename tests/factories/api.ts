@@ -26,7 +26,7 @@ export const TEST_SETTINGS: Settings = {
   origins: [ORIGIN],
   webOrigin: null,
   trustedProxies: 0,
-  limits: { anonymous: MANY, login: MANY, operations: MANY },
+  limits: { anonymous: MANY, login: MANY, operations: MANY, pages: MANY, files: MANY },
   logLevel: 'silent',
 }
 

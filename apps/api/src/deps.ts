@@ -16,6 +16,10 @@ export type Settings = {
     readonly anonymous: RateLimit
     readonly login: RateLimit
     readonly operations: RateLimit
+    /** Pages by address, signed in or not; one visit also asks ahead for pages behind its links. */
+    readonly pages: RateLimit
+    /** Built files by address: cheap to answer, and many belong to one page. */
+    readonly files: RateLimit
   }
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'silent'
 }
@@ -36,9 +40,11 @@ export type Deps = {
 
 export type Log = FastifyBaseLogger
 
-/** By habit of the project: a person reads some pages a minute, a phone at the field sends a few batches. */
+/** By habit of the project: a person reads some pages a minute, a phone at the field sends a few batches, a club house shares one address. */
 export const DEFAULT_LIMITS: Settings['limits'] = {
   anonymous: { requests: 60, windowSeconds: 60 },
   login: { requests: 300, windowSeconds: 60 },
   operations: { requests: 60, windowSeconds: 60 },
+  pages: { requests: 600, windowSeconds: 60 },
+  files: { requests: 6000, windowSeconds: 60 },
 }

@@ -1,14 +1,15 @@
 import type { FastifyReply, FastifyRequest } from 'fastify'
-import type { Deps } from '../deps'
+import type { Deps, Settings } from '../deps'
 import { readIdempotencyKey } from './idempotency'
 import { hashToken, readLoginToken } from './login-cookie'
 import { findLogin, type Login } from './logins'
 import { checkContentType, checkOrigin, isUnsafe } from './origin'
+import { isBuiltFile } from './pages'
 import { ProblemError, unwrap } from './problem-error'
 import { makeRateCounter, type RateAnswer, type RateCounter } from './rate-limits'
 import type { RouteAccess } from './request-state'
 
-type Counters = Readonly<Record<'anonymous' | 'login' | 'operations', RateCounter>>
+type Counters = Readonly<Record<keyof Settings['limits'], RateCounter>>
 
 /**
  * What happens to a request before its body is read, in this order: a write must come from the page itself and be
@@ -20,10 +21,17 @@ export function makeRequestGuard(deps: Deps) {
     anonymous: makeRateCounter(limits.anonymous, deps.now),
     login: makeRateCounter(limits.login, deps.now),
     operations: makeRateCounter(limits.operations, deps.now),
+    pages: makeRateCounter(limits.pages, deps.now),
+    files: makeRateCounter(limits.files, deps.now),
   }
   return async function guardRequest(request: FastifyRequest, reply: FastifyReply): Promise<void> {
     const { access, proxied, uncounted } = request.routeOptions.config
-    if (proxied === true || uncounted === true) return
+    if (uncounted === true) return
+    if (proxied === true) {
+      const kind = isBuiltFile(request.url) ? 'files' : 'pages'
+      count(reply, counters[kind], limits[kind].requests, limits[kind].windowSeconds, request.ip)
+      return
+    }
     if (isUnsafe(request.method)) guardWrite(request, deps)
     if (access === undefined || access.kind === 'open') {
       count(reply, counters.anonymous, limits.anonymous.requests, limits.anonymous.windowSeconds, request.ip)

@@ -4,6 +4,7 @@ import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod'
 import { isLockTimeout, isUnavailable, OutcomeUnknownError } from '../db/failures'
 import { JsonTextError } from './json-text'
 import { ProblemError, type ProblemPointer, type Refusal } from './problem-error'
+import { setApiHeaders } from './security-headers'
 
 export const PROBLEM_CONTENT_TYPE = 'application/problem+json; charset=utf-8'
 
@@ -27,6 +28,8 @@ export function problemBody(refusal: Refusal, requestId: string): Problem {
 export function sendProblem(request: FastifyRequest, reply: FastifyReply, refusal: Refusal): FastifyReply {
   const { status } = problems[refusal.code]
   request.problemCode = refusal.code
+  // Also where a page was asked for: the answer is the API's own.
+  setApiHeaders(reply)
   if (status === 503) reply.header('retry-after', String(RETRY_SOON_SECONDS))
   if (refusal.retryAfterSeconds !== undefined) reply.header('retry-after', String(refusal.retryAfterSeconds))
   return reply

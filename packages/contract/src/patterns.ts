@@ -73,29 +73,47 @@ const teaching = z.strictObject({
   goLong: line(200, 0),
 })
 
+/**
+ * Steps of the trunk and of all answers together. The check plays the trunk once for every answer, so this bounds its
+ * work; six looks with two answers of two steps beside a trunk of twelve still fit (habit: common practice, no source).
+ */
+export const STEPS_AND_ANSWERS_MAX = 40
+
+function countSteps({ steps, looks }: Pick<PatternDocument, 'steps' | 'looks'>): number {
+  const answers = looks.flatMap((each) => each.answers)
+  return answers.reduce((sum, each) => sum + Math.max(1, each.steps.length), steps.length)
+}
+
 /** The pattern document, version 1. Shape only; what the steps mean is checked by the domain's rules. */
-export const patternDocument: z.ZodMiniType<PatternDocument> = z.strictObject({
-  v: z.literal(1),
-  title: line(80),
-  problem: line(160, 0),
-  formatId,
-  formation: z.string().check(z.regex(/^[1-9](-[1-9]){1,4}$/, 'must be a formation like 2-3-1')),
-  ageGroup,
-  writtenFor: z.enum(['left', 'right']),
-  positions: z.array(placed).check(z.minLength(1), z.maxLength(11)),
-  inPossession: z.array(placed).check(z.maxLength(11)),
-  onLoss: z.array(placed).check(z.maxLength(11)),
-  obstacles: z
-    .array(z.strictObject({ obstacleId: innerId, kind: z.enum(OBSTACLE_KINDS), spot }))
-    .check(z.maxLength(24)),
-  targets: z
-    .array(z.strictObject({ targetId: innerId, kind: z.enum(TARGET_KINDS), spot, widthMm: lengthMm }))
-    .check(z.maxLength(6)),
-  restart: z.enum(RESTARTS),
-  steps: z.array(step).check(z.minLength(1), z.maxLength(12)),
-  looks: z.array(look).check(z.maxLength(6)),
-  teaching,
-})
+export const patternDocument: z.ZodMiniType<PatternDocument> = z
+  .strictObject({
+    v: z.literal(1),
+    title: line(80),
+    problem: line(160, 0),
+    formatId,
+    formation: z.string().check(z.regex(/^[1-9](-[1-9]){1,4}$/, 'must be a formation like 2-3-1')),
+    ageGroup,
+    writtenFor: z.enum(['left', 'right']),
+    positions: z.array(placed).check(z.minLength(1), z.maxLength(11)),
+    inPossession: z.array(placed).check(z.maxLength(11)),
+    onLoss: z.array(placed).check(z.maxLength(11)),
+    obstacles: z
+      .array(z.strictObject({ obstacleId: innerId, kind: z.enum(OBSTACLE_KINDS), spot }))
+      .check(z.maxLength(24)),
+    targets: z
+      .array(z.strictObject({ targetId: innerId, kind: z.enum(TARGET_KINDS), spot, widthMm: lengthMm }))
+      .check(z.maxLength(6)),
+    restart: z.enum(RESTARTS),
+    steps: z.array(step).check(z.minLength(1), z.maxLength(12)),
+    looks: z.array(look).check(z.maxLength(6)),
+    teaching,
+  })
+  .check(
+    z.refine((document) => countSteps(document) <= STEPS_AND_ANSWERS_MAX, {
+      path: ['looks'],
+      message: `holds too many steps: trunk and answers together have at most ${STEPS_AND_ANSWERS_MAX}`,
+    }),
+  )
 
 export const patternBody = z.strictObject({ id: uuid, document: patternDocument })
 export const patternEdit = z.strictObject({ document: patternDocument })

@@ -48,6 +48,16 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
     )
   })
 
+  test('asked for what is to fix, says the same to-fix notes as the whole check, in the same order', () => {
+    fc.assert(
+      fc.property(patternArbitrary, (document) => {
+        const whole = checkPattern(document, space).notes.filter(({ severity }) => severity === 'to-fix')
+        expect(checkPattern(document, space, { severity: 'to-fix' }).notes).toEqual(whole)
+      }),
+      RUNS,
+    )
+  })
+
   test('never opens a lane by adding an opponent', () => {
     fc.assert(
       fc.property(patternArbitrary, spotArbitrary, (document, spot) => {

@@ -4,7 +4,7 @@ import type { Space } from '../pitch'
 import { assert } from '../quantities'
 import type { CheckContext, Rule } from './context'
 import { type CheckLimits, DEFAULT_LIMITS } from './limits'
-import { type CheckNote, NOTE_CODES, type NoteCode } from './note'
+import { type CheckNote, NOTE_CODES, type NoteCode, TO_FIX_CODES } from './note'
 import { playStep, type Setting, type State, settingOf } from './play-step'
 import { type AgeProfile, profileFor } from './profiles'
 import { RULES } from './rules'
@@ -21,6 +21,8 @@ export type CheckOptions = {
   readonly surface?: Surface
   readonly limits?: Partial<CheckLimits>
   readonly choices?: FormatChoices
+  /** Only the notes of this severity, by running only the rules that can make one; by default all notes. */
+  readonly severity?: 'to-fix'
 }
 
 export type PatternCheck = { readonly timeline: Timeline; readonly notes: readonly CheckNote[] }
@@ -42,20 +44,27 @@ export function checkWith(
 ): PatternCheck {
   const setting = checkSetting(document, space, options)
   const trunk = contextOf(document, setting)
-  const notes = [...notesOf(rules, trunk), ...branchNotes(rules, document, setting)]
-  return { timeline: trunk.timeline, notes: inScriptOrder(document, notes) }
+  const asked = rulesFor(rules, options.severity)
+  const notes = inScriptOrder(document, [...notesOf(asked, trunk), ...branchNotes(asked, document, setting)])
+  const { severity } = options
+  return {
+    timeline: trunk.timeline,
+    notes: severity === undefined ? notes : notes.filter((note) => note.severity === severity),
+  }
 }
 
-function notesOf(rules: Readonly<Record<NoteCode, Rule>>, context: CheckContext): readonly CheckNote[] {
-  return NOTE_CODES.flatMap((code) => rules[code](context))
+/** In the order of the codes, whichever of them are asked. */
+function rulesFor(rules: Readonly<Record<NoteCode, Rule>>, severity: CheckOptions['severity']): readonly Rule[] {
+  const codes: readonly NoteCode[] = severity === undefined ? NOTE_CODES : TO_FIX_CODES
+  return NOTE_CODES.filter((code) => codes.includes(code)).map((code) => rules[code])
+}
+
+function notesOf(rules: readonly Rule[], context: CheckContext): readonly CheckNote[] {
+  return rules.flatMap((rule) => rule(context))
 }
 
 /** Each answer is played as a way of its own; only what is said of its own steps is new. */
-function branchNotes(
-  rules: Readonly<Record<NoteCode, Rule>>,
-  document: PatternDocument,
-  setting: CheckSetting,
-): readonly CheckNote[] {
+function branchNotes(rules: readonly Rule[], document: PatternDocument, setting: CheckSetting): readonly CheckNote[] {
   return listBranches(document).flatMap((branch) => {
     const own = new Set(branch.answer.steps.map((step) => step.stepId))
     const notes = notesOf(rules, contextOf(branch.document, setting))

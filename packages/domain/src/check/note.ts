@@ -17,6 +17,19 @@ export const NOTE_CODES = [
 ] as const
 export type NoteCode = (typeof NOTE_CODES)[number]
 
+/**
+ * The codes whose notes can be 'to-fix'; every other rule says only what probably does not work. Publishing and counting
+ * need no more than these, and they are the cheap ones: none of them tries remedies.
+ */
+export const TO_FIX_CODES = [
+  'off-the-space',
+  'ball-stops-short',
+  'goal-kick-law',
+  'build-out-line-law',
+  'offside-law',
+  'hands-law',
+] as const satisfies readonly NoteCode[]
+
 /** To fix: against the law or impossible; it stops publishing. Look at: probably does not work. Note: good to know. */
 export const SEVERITIES = ['to-fix', 'look-at', 'note'] as const
 export type Severity = (typeof SEVERITIES)[number]

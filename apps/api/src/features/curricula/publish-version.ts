@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto'
+import { setImmediate as otherRequests } from 'node:timers/promises'
 import { CHECK_VERSION } from '@espalier/domain/check'
 import {
   type CheckedPattern,
+  type ClubSettings,
   type DraftDocument,
   decidePublish,
   type VersionContent,
@@ -22,12 +24,7 @@ import { openContent } from './frozen-content'
 import { type DraftRow, findDraft, findVersion, lockDraft } from './queries'
 import { saveVersion } from './save-version'
 
-type LockedDraft = {
-  readonly row: DraftRow
-  readonly document: DraftDocument
-  readonly patterns: readonly CheckedPattern[]
-  readonly latest: VersionContent | null
-}
+type LockedDraft = { readonly row: DraftRow; readonly document: DraftDocument }
 
 /**
  * Publishes the draft: checked, frozen by value as canonical JSON, hashed, numbered and entered in the record book. The
@@ -43,22 +40,22 @@ export function publishVersion(
     find: async (db) => ((await findDraft(db, curriculumId)) === null ? null : {}),
     lock: async ({ db }) => {
       const row = await lockDraft(db, curriculumId)
-      if (row === null) return null
-      const document = openStoredDraft(row.doc)
-      return { row, document, patterns: await checkPatterns(db, document), latest: await findLatest(db, curriculumId) }
+      return row === null ? null : { row, document: openStoredDraft(row.doc) }
     },
     target: () => ({}),
     current: ({ row, document }) => ({ version: row.version, document: { document } }),
     work: async (context, locked) => {
-      const club = await findClub(context.db)
+      // Only here, after the policy: the check takes longer than everything else that a command does.
+      const { settings } = (await findClub(context.db))!
+      const latest = await findLatest(context.db, curriculumId)
       const decided = decidePublish({
         curriculumId,
-        number: (locked.latest?.number ?? 0) + 1,
+        number: (latest?.number ?? 0) + 1,
         draft: locked.document,
-        patterns: locked.patterns,
-        settings: club!.settings,
+        patterns: await checkPatterns(context.db, locked.document, settings),
+        settings,
         checkVersion: CHECK_VERSION,
-        latest: locked.latest,
+        latest,
       })
       if (!decided.ok) return refuse(decided.refusal)
       const content = decided.value
@@ -97,18 +94,23 @@ async function findLatest(db: ClubDb, curriculumId: string): Promise<VersionCont
   return version === null ? null : openContent(version.content_hash.toString('hex'), version.content)
 }
 
-async function checkPatterns(db: ClubDb, document: DraftDocument): Promise<readonly CheckedPattern[]> {
+async function checkPatterns(
+  db: ClubDb,
+  document: DraftDocument,
+  settings: ClubSettings,
+): Promise<readonly CheckedPattern[]> {
   const ids = document.progressions.flatMap(({ stages }) => stages.map(({ patternId }) => patternId))
-  const club = await findClub(db)
-  const rows = await lockPatterns(db, [...new Set(ids)])
-  return rows.map((row) => {
+  const checked: CheckedPattern[] = []
+  for (const row of await lockPatterns(db, [...new Set(ids)])) {
     const pattern = openStoredPattern(row.doc)
-    return {
+    await otherRequests()
+    checked.push({
       patternId: row.pattern_id,
       version: row.version,
       document: pattern,
-      toFix: listToFix(pattern, club!.settings).map(({ sentence }) => sentence),
+      toFix: listToFix(pattern, settings).map(({ sentence }) => sentence),
       missing: missingTeaching(pattern),
-    }
-  })
+    })
+  }
+  return checked
 }

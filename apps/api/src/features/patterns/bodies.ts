@@ -1,6 +1,5 @@
 import type { PatternRow as PatternOnWire, PatternSummary } from '@espalier/contract/patterns'
-import type { ClubSettings } from '@espalier/domain/curriculum'
-import { listToFix } from './pattern-notes'
+import type { PatternDocument } from '@espalier/domain/pattern'
 import type { PatternRow } from './queries'
 import { openStoredPattern } from './stored-pattern'
 
@@ -8,8 +7,7 @@ export function patternBodyOf(row: PatternRow): PatternOnWire {
   return { patternId: row.pattern_id, version: row.version, document: openStoredPattern(row.doc) }
 }
 
-export function patternSummaryOf(row: PatternRow, settings: ClubSettings): PatternSummary {
-  const document = openStoredPattern(row.doc)
+export function patternSummaryOf(row: PatternRow, document: PatternDocument, toFix: number): PatternSummary {
   const { title, problem, formatId, formation, ageGroup, steps } = document
   return {
     patternId: row.pattern_id,
@@ -20,6 +18,6 @@ export function patternSummaryOf(row: PatternRow, settings: ClubSettings): Patte
     formation,
     ageGroup,
     steps: steps.length,
-    toFix: listToFix(document, settings).length,
+    toFix,
   }
 }

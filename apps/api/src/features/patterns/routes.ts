@@ -1,6 +1,14 @@
 import { clubParams, entityTag } from '@espalier/contract/commands'
 import { paths } from '@espalier/contract/paths'
-import { patternBody, patternEdit, patternList, patternParams, patternRow } from '@espalier/contract/patterns'
+import {
+  type PatternSummary,
+  patternBody,
+  patternEdit,
+  patternList,
+  patternParams,
+  patternRow,
+} from '@espalier/contract/patterns'
+import type { ClubSettings } from '@espalier/domain/curriculum'
 import { runListQuery, runQuery } from '../../commands/run-query'
 import type { Deps } from '../../deps'
 import { type Api, commandSchema, editSchema, responses } from '../../http/api'
@@ -10,8 +18,10 @@ import { unwrap } from '../../http/problem-error'
 import { sendOutcome } from '../../http/send-outcome'
 import { findClub } from '../clubs/queries'
 import { patternBodyOf, patternSummaryOf } from './bodies'
-import { findPattern, listPatterns } from './queries'
+import { findPattern, listPatterns, type PatternRow } from './queries'
 import { addPattern, savePattern } from './save-pattern'
+import { openStoredPattern } from './stored-pattern'
+import { countToFix } from './to-fix-counts'
 
 export function registerPatterns(app: Api, deps: Deps): void {
   app.get(
@@ -20,16 +30,16 @@ export function registerPatterns(app: Api, deps: Deps): void {
       schema: { params: clubParams, response: responses({ 200: patternList }) },
       config: memberRoute('patterns.read-draft'),
     },
-    async (request) =>
-      unwrap(
-        await runListQuery(deps, loginOf(request), request.params.clubId, {
+    async (request) => {
+      const { clubId } = request.params
+      const found = unwrap(
+        await runListQuery(deps, loginOf(request), clubId, {
           permission: 'patterns.read-draft',
-          read: async (db) => {
-            const club = await findClub(db)
-            return { patterns: (await listPatterns(db)).map((row) => patternSummaryOf(row, club!.settings)) }
-          },
+          read: async (db) => ({ settings: (await findClub(db))!.settings, rows: await listPatterns(db) }),
         }),
-      ),
+      )
+      return { patterns: await summarise(clubId, found.settings, found.rows) }
+    },
   )
   app.post(
     paths.patterns,
@@ -60,4 +70,19 @@ export function registerPatterns(app: Api, deps: Deps): void {
     async (request, reply) =>
       sendOutcome(reply, unwrap(await savePattern(deps, commandOf(request), request.params.patternId, request.body))),
   )
+}
+
+/** Outside the transaction: a check of a pattern nobody has looked at takes its time. */
+async function summarise(
+  clubId: string,
+  settings: ClubSettings,
+  rows: readonly PatternRow[],
+): Promise<PatternSummary[]> {
+  const summaries: PatternSummary[] = []
+  for (const row of rows) {
+    const document = openStoredPattern(row.doc)
+    const toFix = await countToFix({ clubId, patternId: row.pattern_id, version: row.version, document }, settings)
+    summaries.push(patternSummaryOf(row, document, toFix))
+  }
+  return summaries
 }

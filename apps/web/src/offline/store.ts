@@ -30,6 +30,17 @@ export async function keep(shelf: Shelf, key: string, value: unknown): Promise<b
   return write(shelf, (store) => store.put(value, key))
 }
 
+/** All that lies on a shelf, readable or not, so that what is old can be found and taken away. */
+export async function listEntries(shelf: Shelf): Promise<readonly Entry[]> {
+  const database = await openPhoneStore()
+  const transaction = database.transaction(shelf)
+  // One transaction, so that keys and values belong to each other.
+  const [keys, values] = await Promise.all([transaction.store.getAllKeys(), transaction.store.getAll()])
+  return keys.map((key, index) => ({ key, value: values[index] }))
+}
+
+export type Entry = { readonly key: string; readonly value: unknown }
+
 export async function forget(shelf: Shelf, key: string): Promise<boolean> {
   return write(shelf, (store) => store.delete(key))
 }

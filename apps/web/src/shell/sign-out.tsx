@@ -6,11 +6,12 @@ import * as z from 'zod/mini'
 import { sendCommandFor } from '../api/browser'
 import { newUuid } from '../api/identifiers'
 import { shellMessage } from '../messages/shell'
+import { forgetNames } from '../offline/forget-names'
 import { pages } from '../paths'
 import { Button } from '../ui/button/button'
 import { Status } from '../ui/status/status'
 
-/** Ends the login on the server, then leaves the page so that nothing of the club stays on the screen. */
+/** Ends the login on the server, then takes names off this phone and leaves the page: nothing of the club stays. */
 export function SignOut() {
   const [state, setState] = useState<'ready' | 'leaving' | 'failed'>('ready')
 
@@ -19,8 +20,12 @@ export function SignOut() {
     const command = { method: 'DELETE', path: paths.currentLogin, body: {}, key: newUuid() } as const
     const outcome = await sendCommandFor(command, z.unknown())
     const gone = outcome.ok || (outcome.failure.kind === 'problem' && outcome.failure.problem.code === 'not-signed-in')
-    if (gone) window.location.replace(pages.home)
-    else setState('failed')
+    if (!gone) {
+      setState('failed')
+      return
+    }
+    await forgetNames()
+    window.location.replace(pages.home)
   }
 
   return (

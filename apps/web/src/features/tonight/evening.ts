@@ -8,6 +8,8 @@ import * as z from 'zod/mini'
 const evening = z.strictObject({
   v: z.literal(1),
   dateId: z.string(),
+  /** The evening's day; after it the ticks leave the phone. */
+  localDate: z.string(),
   /** Children of the squad who did not come. */
   away: z.array(z.string()),
   sitsOut: z.array(z.string()),
@@ -47,6 +49,7 @@ export function newEvening(kit: Kit, date: KitDate): Evening {
   return {
     v: 1,
     dateId: date.dateId,
+    localDate: date.localDate,
     away: [],
     sitsOut: [],
     guests: [],

@@ -5,16 +5,16 @@ import type { Kit } from '@espalier/domain/session'
 import { useEffect, useState } from 'react'
 import * as z from 'zod/mini'
 import { type Failure, readIfNewer, readInBrowser } from '../../api/browser'
+import { forgetNames, forgetOldNames, forgetTeam, isOldKit } from '../../offline/forget-names'
 import { keep, readKept } from '../../offline/store'
 
-/** A kit as it was kept: names leave the phone with it after two weeks without a refresh. */
+/** A kit as it was kept. */
 const keptKit = z.strictObject({
   tag: z.nullable(z.string()),
   keptAt: z.number(),
   memberId: z.nullable(z.string()),
   kit: kitShape,
 })
-const KEPT_DAYS = 14
 
 export type KitState = {
   readonly kit: Kit | null
@@ -52,15 +52,18 @@ export function useKit(ids: Ids | null): KitState {
 async function loadKit(ids: Ids, show: (state: KitState) => void): Promise<void> {
   const key = `${ids.clubId} ${ids.teamId}`
   const now = Date.now()
+  await forgetOldNames(now)
   const found = await readKept('kits', key, keptKit)
-  const kept = found !== null && now - found.keptAt < KEPT_DAYS * 24 * 60 * 60_000 ? found : null
+  // Also where the old one could not be taken off.
+  const kept = found !== null && !isOldKit(found.keptAt, now) ? found : null
   if (kept !== null) show({ ...kept, isAsking: true, failure: null })
   const [answer, memberId] = await Promise.all([
     readIfNewer(pathTo(paths.kit, ids), kept?.tag ?? null, kitShape),
     findMemberId(ids.clubId),
   ])
   if (!answer.ok) {
-    show({ ...EMPTY, ...kept, isAsking: false, failure: answer.failure })
+    const isGone = await forgetRefused(answer.failure, key, kept?.kit ?? null)
+    show({ ...EMPTY, ...(isGone ? null : kept), isAsking: false, failure: answer.failure })
     return
   }
   const newest = answer.value === null ? kept : { kit: answer.value.value, tag: answer.value.tag }
@@ -68,6 +71,19 @@ async function loadKit(ids: Ids, show: (state: KitState) => void): Promise<void>
   const next = { ...newest, keptAt: now, memberId: memberId ?? kept?.memberId ?? null }
   show({ kit: next.kit, memberId: next.memberId, keptAt: now, isAsking: false, failure: null })
   await keep('kits', key, { kit: next.kit, tag: next.tag, keptAt: now, memberId: next.memberId })
+}
+
+/**
+ * Whoever is no longer signed in, or may no longer see the team, keeps no names: neither shown nor on the phone. A phone
+ * out of reach, or a server in trouble, says nothing of the sort.
+ */
+async function forgetRefused(failure: Failure, kitKey: string, kit: Kit | null): Promise<boolean> {
+  const status = failure.kind === 'problem' ? failure.problem.status : null
+  if (status === 401) await forgetNames()
+  else if (status === 403 || status === 404)
+    await forgetTeam({ kitKey, dateIds: kit?.dates.map((date) => date.dateId) ?? [] })
+  else return false
+  return true
 }
 
 async function findMemberId(clubId: string): Promise<string | null> {

@@ -111,7 +111,8 @@ export type Expected = 'answered' | 401 | 403 | 404
 
 /** What the policy says, worked out from the table and not from the server. */
 export function expectedOf(world: World, { route, asker, kind }: Cell): Expected {
-  if (asker === 'anonymous') return 401
+  // Leaving ends every login, so whoever has left is nobody.
+  if (asker === 'anonymous' || asker === 'left') return 401
   const member = world.members[asker]
   if (member === undefined || kind === 'other club' || kind === 'random club') return 404
   const { target } = caseOf(route)

@@ -49,6 +49,22 @@ export async function revokeLogin(identity: pg.Pool, tokenHash: Buffer, now: num
   })
 }
 
+/** Ends every login of an account that was made up to an instant, wherever it is used. */
+export async function revokeLoginsOf(
+  identity: pg.Pool,
+  accountId: string,
+  madeUntil: number,
+  now: number,
+): Promise<void> {
+  await identity.query({
+    name: 'revoke-logins-of-account',
+    text: `update identity.login set revoked_at = $3
+           where account_id = $1 and revoked_at is null and ends_at <= $2`,
+    // A login keeps its end, and by it the instant at which it was made.
+    values: [accountId, new Date(madeUntil + LOGIN_MAX_MILLISECONDS), new Date(now)],
+  })
+}
+
 export type NewLogin = {
   readonly accountId: string
   readonly clubId: string

@@ -4,7 +4,7 @@ import * as z from 'zod/mini'
 import type { Deps } from '../../deps'
 import { type Api, responses } from '../../http/api'
 import { loginOf } from '../../http/guards'
-import { clearLoginCookie, setLoginCookie } from '../../http/login-cookie'
+import { clearLoginCookie, hashToken, readLoginToken, setLoginCookie } from '../../http/login-cookie'
 import { LOGIN_MAX_MILLISECONDS, revokeLogin } from '../../http/logins'
 import { unwrap } from '../../http/problem-error'
 import { findMe } from './find-me'
@@ -16,6 +16,9 @@ export function registerLogins(app: Api, deps: Deps): void {
     { schema: { body: signInBody, response: responses({ 201: signInResult }) }, config: { access: { kind: 'open' } } },
     async (request, reply) => {
       const { token, clubId } = unwrap(await signIn(deps, request.body))
+      // Whoever used this browser before is signed out of it, and not only out of its cookie.
+      const earlier = readLoginToken(request.headers.cookie)
+      if (earlier !== null) await revokeLogin(deps.pools.identity, hashToken(earlier), deps.now())
       return reply
         .code(201)
         .header('set-cookie', setLoginCookie(token, LOGIN_MAX_MILLISECONDS / 1000))

@@ -98,7 +98,51 @@ test('who leaves the club sees nothing of it from the next request on, and their
   const path = pathTo(paths.person, { clubId: club.clubId, memberId })
   const body = { displayName: 'Gone', roles: [], left: true }
   expect((await club.administrator.send('PUT', path, body, { fromVersion: 1 })).status).toBe(200)
-  expect((await person.get(pathTo(paths.teams, { clubId: club.clubId }))).status).toBe(404)
-  expect((await person.get(paths.me)).json.clubs).toEqual([])
+  expect((await person.get(pathTo(paths.teams, { clubId: club.clubId }))).status).toBe(401)
+  expect((await person.get(paths.me)).status).toBe(401)
+  const back = { displayName: 'Back', roles: [{ role: 'director', teamId: null }], left: false }
+  expect((await club.administrator.send('PUT', path, back, { fromVersion: 2 })).status).toBe(200)
+  expect((await person.get(paths.me)).status).toBe(401)
   expect((await makePerson(api.app).signIn(club.clubId, waiting)).json.code).toBe('link-not-valid')
+})
+
+test('a new link ends every login made before it, at once, and none made with it; repeating it ends no more', async () => {
+  const club = await makeClub(api)
+  const { clubId } = club
+  const coach = await addMember(club, [{ role: 'auditor', teamId: null }])
+  const other = await addMember(club, [{ role: 'auditor', teamId: null }])
+  const secret = newSecret()
+  const path = pathTo(paths.signInLinks, { clubId, memberId: coach.memberId })
+  const body = { id: freshId(), tokenHash: secret.hash.toString('hex') }
+  const key = freshId()
+  expect((await coach.person.get(paths.me)).status).toBe(200)
+  const made = await club.administrator.send('POST', path, body, { key })
+  expect((await coach.person.get(paths.me)).status).toBe(401)
+  expect((await other.person.get(paths.me)).status).toBe(200)
+  api.clock.now += 1
+  const fresh = makePerson(api.app)
+  await fresh.signIn(clubId, secret.token)
+  expect((await club.administrator.send('POST', path, body, { key })).text).toBe(made.text)
+  expect((await fresh.get(paths.me)).status).toBe(200)
+  expect((await coach.person.get(paths.me)).status).toBe(401)
+})
+
+test('a refused link ends no login', async () => {
+  const club = await makeClub(api)
+  const { person, memberId } = await addMember(club, [{ role: 'auditor', teamId: null }])
+  const path = pathTo(paths.signInLinks, { clubId: club.clubId, memberId })
+  const body = { id: freshId(), tokenHash: newSecret().hash.toString('hex') }
+  expect((await person.send('POST', path, body)).status).toBe(403)
+  expect((await person.get(paths.me)).status).toBe(200)
+})
+
+test('signing in ends the login that the browser held before', async () => {
+  const club = await makeClub(api)
+  const first = await addMember(club, [{ role: 'auditor', teamId: null }])
+  const copy = makePerson(api.app)
+  copy.cookie = first.person.cookie
+  expect((await copy.get(paths.me)).status).toBe(200)
+  await first.person.signIn(club.clubId, await makeLink(club, await addPersonOnly(club)))
+  expect((await copy.get(paths.me)).status).toBe(401)
+  expect((await first.person.get(paths.me)).status).toBe(200)
 })

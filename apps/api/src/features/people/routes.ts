@@ -13,6 +13,7 @@ import { sendOutcome } from '../../http/send-outcome'
 import { addPerson } from './add-person'
 import { personBodyOf } from './bodies'
 import { changePerson } from './change-person'
+import { endLogins } from './end-logins'
 import { makeSignInLink } from './make-sign-in-link'
 import { listPeople } from './queries'
 
@@ -44,8 +45,12 @@ export function registerPeople(app: Api, deps: Deps): void {
       schema: editSchema(personParams, personEdit),
       config: commandRoute('people.write'),
     },
-    async (request, reply) =>
-      sendOutcome(reply, unwrap(await changePerson(deps, commandOf(request), request.params.memberId, request.body))),
+    async (request, reply) => {
+      const { clubId, memberId } = request.params
+      const changed = unwrap(await changePerson(deps, commandOf(request), memberId, request.body))
+      if (request.body.left) await endLogins(deps, clubId, memberId)
+      return sendOutcome(reply, changed)
+    },
   )
   app.post(
     paths.signInLinks,
@@ -53,7 +58,11 @@ export function registerPeople(app: Api, deps: Deps): void {
       schema: commandSchema(personParams, signInLinkBody),
       config: commandRoute('sign-in-links.make'),
     },
-    async (request, reply) =>
-      sendOutcome(reply, unwrap(await makeSignInLink(deps, commandOf(request), request.params.memberId, request.body))),
+    async (request, reply) => {
+      const { clubId, memberId } = request.params
+      const made = unwrap(await makeSignInLink(deps, commandOf(request), memberId, request.body))
+      await endLogins(deps, clubId, memberId)
+      return sendOutcome(reply, made)
+    },
   )
 }

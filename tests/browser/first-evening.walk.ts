@@ -1,8 +1,10 @@
 import { test } from '@playwright/test'
 import { visitors } from './first-evening/story'
 import { walkAdministrator } from './first-evening/walk-administrator'
+import { walkAuditor } from './first-evening/walk-auditor'
 import { walkCoaches } from './first-evening/walk-coaches'
 import { walkDirector } from './first-evening/walk-director'
+import { walkHidden } from './first-evening/walk-hidden'
 
 // One club from nothing to a proof. Each walk goes on where the one before has ended.
 test.describe.configure({ mode: 'serial' })
@@ -18,3 +20,5 @@ test.afterAll(async () => {
 walkAdministrator()
 walkDirector()
 walkCoaches()
+walkAuditor()
+walkHidden()

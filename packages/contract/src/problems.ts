@@ -36,6 +36,8 @@ export const problems = {
   'pattern-unknown': { status: 422, title: 'The draft names a pattern the club does not have' },
   'stage-unknown': { status: 422, title: 'The stage is not part of the version the team follows' },
   'date-unknown': { status: 422, title: 'The team has no such training date' },
+  'evening-not-begun': { status: 422, title: 'This evening has not begun yet' },
+  'evening-not-on': { status: 422, title: 'This evening was called off or moved' },
   'player-unknown': { status: 422, title: 'A child named here is not in the squad' },
   'plan-does-not-hold': { status: 422, title: 'The plan breaks a rule every plan keeps' },
   'nothing-adopted': { status: 422, title: 'The team follows no version yet' },

@@ -10,21 +10,29 @@ type BlockCount = {
   blocks: number
 }
 
-/** Which places each child had, by the plan that was run: line-ups even these out over weeks. A later report counts anew. */
-export async function countBlocks(
+/** The plan that a report names, of that evening; null where it names none, or one that has not arrived. */
+export async function readPlan(
   db: ClubDb,
-  dateId: string,
-  planId: string,
-  squad: ReadonlySet<string>,
-): Promise<void> {
+  { dateId, planId }: { readonly dateId: string; readonly planId: string | null },
+): Promise<SessionPlan | null> {
+  if (planId === null) return null
   const plans = await db.sql.rows<{ doc: unknown }>({
     name: 'find-plan',
     text: 'select doc from plan where club_id = $1 and plan_id = $2 and date_id = $3',
     values: [db.clubId, planId, dateId],
   })
   // A plan may arrive after the report on it; then nothing is known of the line-ups.
-  if (plans[0] === undefined) return
-  const counts = countPlan(z.parse(sessionPlan, plans[0].doc)).filter(({ playerId }) => squad.has(playerId))
+  return plans[0] === undefined ? null : z.parse(sessionPlan, plans[0].doc)
+}
+
+/** Which places each child had, by the plan that was run: line-ups even these out over weeks. A later report counts anew. */
+export async function countBlocks(
+  db: ClubDb,
+  dateId: string,
+  plan: SessionPlan,
+  squad: ReadonlySet<string>,
+): Promise<void> {
+  const counts = countPlan(plan).filter(({ playerId }) => squad.has(playerId))
   await db.sql.changed({
     name: 'forget-blocks',
     text: 'delete from player_blocks where club_id = $1 and date_id = $2',

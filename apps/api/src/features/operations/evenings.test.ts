@@ -214,17 +214,17 @@ describe('a report', () => {
   })
 
   test('of one evening by two people at once: one stands, one is the rival', async () => {
-    const date = { dateId: team.dateIds[4] }
+    const date = { dateId: team.dateIds[2] }
     const people = [coach, team.assistant.person]
     await Promise.all(people.map((person) => send(person, reportOf(team, [stageId], date))))
     const rows = await asOwner(database, 'select standing from record where date_id = $1 order by standing', [
-      team.dateIds[4],
+      team.dateIds[2],
     ])
     expect(rows).toEqual([{ standing: 'rival' }, { standing: 'stands' }])
   })
 
   test('names a second adult of the club who is somebody else', async () => {
-    const date = { dateId: team.dateIds[5] }
+    const date = { dateId: team.dateIds[0] }
     const [nobody, self, good] = await send(
       coach,
       reportOf(team, [], { ...date, secondAdult: freshId() }),

@@ -9,13 +9,15 @@ export type EveningRow = {
   readonly ends_at: Date
   readonly local_date: string
   readonly week: string
+  readonly state: 'on' | 'cancelled' | 'moved'
 }
 
 /** Holds the evening: two phones that speak of it are heard one after the other. */
 export async function lockEvening(db: ClubDb, teamId: string, dateId: string): Promise<EveningRow | null> {
   const rows = await db.sql.rows<EveningRow>({
     name: 'lock-evening',
-    text: `select date_id, team_id, season_id, space_id, starts_at, ends_at, local_date, week from training_date
+    text: `select date_id, team_id, season_id, space_id, starts_at, ends_at, local_date, week, state
+           from training_date
            where club_id = $1 and team_id = $2 and date_id = $3 for no key update`,
     values: [db.clubId, teamId, dateId],
   })

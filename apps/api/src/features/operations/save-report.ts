@@ -1,4 +1,5 @@
 import type { Operation } from '@espalier/contract/records'
+import type { Member } from '@espalier/domain/access'
 import { PRESSURES } from '@espalier/domain/curriculum'
 import { derivedId } from '../../clock/derived-id'
 import type { CommandContext } from '../../commands/run-command'
@@ -19,6 +20,10 @@ export async function saveReport(context: CommandContext, saved: ReportToSave): 
   await insertRecord(context, saved)
   await insertStages(context, saved)
   await insertChanges(context, saved)
+}
+
+export function isCoachOf(member: Member, teamId: string): boolean {
+  return member.roles.some((held) => held.role === 'coach' && held.teamId === teamId)
 }
 
 async function stepBack({ db }: CommandContext, recordId: string): Promise<void> {
@@ -45,7 +50,6 @@ async function insertRecord(context: CommandContext, { report, evening, standing
     deviceAt: report.at,
     zone: report.zone,
   }
-  const isCoach = member.roles.some(({ role, teamId }) => role === 'coach' && teamId === body.teamId)
   await db.sql.changed({
     name: 'insert-record',
     text: `insert into record (club_id, record_id, date_id, team_id, season_id, week, plan_id, turnout, guests, minutes,
@@ -63,7 +67,7 @@ async function insertRecord(context: CommandContext, { report, evening, standing
       body.guests,
       body.minutes,
       member.memberId,
-      isCoach ? member.memberId : null,
+      isCoachOf(member, body.teamId) ? member.memberId : null,
       late,
       standing.superseded,
       standing.standing,

@@ -16,13 +16,14 @@ export type StandingDecision = {
 
 /**
  * Which place a report takes among those of its evening. The first one stands. A correction takes the place of the
- * report it names. A second person who names none becomes a rival, visible until somebody of the team corrects; the
+ * report it names, where its author or a coach of the team makes it; anybody else's becomes a rival like that of a second
+ * person who names none, visible until somebody of the team corrects; the
  * same person has to say that it is a correction.
  */
 export function decideStanding(
   reports: readonly StandingReport[],
   supersedes: string | null,
-  authorId: string,
+  author: { readonly memberId: string; readonly isCoach: boolean },
 ): Result<StandingDecision, Refusal> {
   if (supersedes !== null) {
     const old = reports.find(({ recordId }) => recordId === supersedes)
@@ -31,11 +32,12 @@ export function decideStanding(
       return refuse({ code: 'reference-unknown', errors: [{ pointer, detail: 'is no report of this evening' }] })
     if (old.standing === 'superseded')
       return refuse({ code: 'report-stands-already', errors: [{ pointer, detail: 'was corrected already' }] })
-    return ok({ standing: old.standing, superseded: supersedes })
+    if (author.isCoach || old.authorId === author.memberId)
+      return ok({ standing: old.standing, superseded: supersedes })
   }
   const live = reports.filter(({ standing }) => standing !== 'superseded')
   if (live.length === 0) return ok({ standing: 'stands', superseded: null })
-  if (live.some((report) => report.authorId === authorId)) return refuse({ code: 'report-stands-already' })
+  if (live.some((report) => report.authorId === author.memberId)) return refuse({ code: 'report-stands-already' })
   return ok({ standing: 'rival', superseded: null })
 }
 

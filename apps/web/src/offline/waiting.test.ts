@@ -2,9 +2,12 @@ import type { OperationResult } from '@espalier/contract/records'
 import { expect, test } from 'vitest'
 import { nextBatch, settle, type Waiting } from './waiting'
 
+const ME = { clubId: 'club', memberId: 'me' }
+
 function waiting(id: string, changed: Partial<Waiting> = {}): Waiting {
   return {
     clubId: 'club',
+    memberId: 'me',
     teamId: 'team',
     operation: { op: 'report-session', id, at: '2026-10-06T17:00:00.000Z', body: { turnout: 8 } },
     refusal: null,
@@ -24,13 +27,19 @@ function result(id: string, status: OperationResult['status']): OperationResult 
 
 test('a batch holds one club, oldest first, and nothing that was refused', () => {
   const refused = waiting('1', { refusal: { title: 'no', details: [] } })
-  const batch = nextBatch([waiting('3'), refused, waiting('2'), waiting('0', { clubId: 'other' })], 'club')
+  const batch = nextBatch([waiting('3'), refused, waiting('2'), waiting('0', { clubId: 'other' })], ME)
   expect(batch.map((each) => each.operation.id)).toEqual(['2', '3'])
+})
+
+test('what another member wrote on this phone is in no batch of mine', () => {
+  const theirs = waiting('1', { memberId: 'another' })
+  expect(nextBatch([theirs, waiting('2')], ME).map((each) => each.operation.id)).toEqual(['2'])
+  expect(nextBatch([theirs], { clubId: 'club', memberId: 'another' })).toEqual([theirs])
 })
 
 test('never more goes at once than the API takes', () => {
   const many = Array.from({ length: 205 }, (_, index) => waiting(String(1000 + index)))
-  expect(nextBatch(many, 'club')).toHaveLength(200)
+  expect(nextBatch(many, ME)).toHaveLength(200)
 })
 
 test('an operation leaves the phone only when the server says it has it', () => {

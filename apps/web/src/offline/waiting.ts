@@ -4,6 +4,8 @@ import * as z from 'zod/mini'
 /** A write of this phone that the server has not taken yet, with all its content; refused ones say why and stay. */
 const waiting = z.strictObject({
   clubId: z.string(),
+  /** Who made it: only as this member it is sent, and only to this member it is shown. */
+  memberId: z.string(),
   teamId: z.string(),
   operation: z.looseObject({ op: z.string(), id: z.string(), at: z.string() }),
   refusal: z.nullable(
@@ -19,10 +21,17 @@ export const waitingShape: z.ZodMiniType<Waiting> = waiting
 /** Sent together at most; the API takes no more at once. */
 export const BATCH_MAX = 200
 
-/** What goes with the next batch: not yet refused, oldest first (their ids rise with time). */
-export function nextBatch(all: readonly Waiting[], clubId: string): readonly Waiting[] {
+/** One club's writes by one member. */
+export type Sender = { readonly clubId: string; readonly memberId: string }
+
+export function isFrom(each: Waiting, sender: Sender): boolean {
+  return each.clubId === sender.clubId && each.memberId === sender.memberId
+}
+
+/** What goes with the next batch: the sender's own, not yet refused, oldest first (their ids rise with time). */
+export function nextBatch(all: readonly Waiting[], sender: Sender): readonly Waiting[] {
   return all
-    .filter((each) => each.clubId === clubId && each.refusal === null)
+    .filter((each) => isFrom(each, sender) && each.refusal === null)
     .toSorted((a, b) => (a.operation.id < b.operation.id ? -1 : 1))
     .slice(0, BATCH_MAX)
 }

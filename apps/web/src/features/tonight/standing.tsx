@@ -12,6 +12,13 @@ export function Standing({ kitState, outbox, isKept = null }: StandingProps) {
   return (
     <span className="flex flex-wrap items-baseline gap-x-3 text-ink-soft">
       <span role="status">{standingWords({ kitState, outbox, isKept })}</span>
+      {outbox.ofOthers > 0 && (
+        <span>
+          {outbox.ofOthers === 1
+            ? tonightMessage('othersOne')
+            : tonightMessage('othersMany', { count: outbox.ofOthers })}
+        </span>
+      )}
       {isSignedOut(failure) && (
         <a href={pageTo(pages.signIn, {})} className="inline-flex min-h-target items-center">
           {tonightMessage('signIn')}

@@ -58,6 +58,7 @@ test('a line-up names who is new at a place, also to those who cannot see the li
 test('a refused report stays on the page with its evening, the reason and all it says', () => {
   const refused: Waiting = {
     clubId: exampleKit.club.clubId,
+    memberId: 'me',
     teamId: exampleKit.team.teamId,
     operation: {
       op: 'report-session',

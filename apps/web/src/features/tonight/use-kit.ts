@@ -1,10 +1,10 @@
 import { paths, pathTo } from '@espalier/contract/paths'
 import { kit as kitShape } from '@espalier/contract/sessions'
-import { me } from '@espalier/contract/sign-in'
 import type { Kit } from '@espalier/domain/session'
 import { useEffect, useState } from 'react'
 import * as z from 'zod/mini'
-import { type Failure, readIfNewer, readInBrowser } from '../../api/browser'
+import { type Failure, readIfNewer } from '../../api/browser'
+import { findMember } from '../../api/find-member'
 import { forgetNames, forgetOldNames, forgetTeam, isOldKit } from '../../offline/forget-names'
 import { keep, readKept } from '../../offline/store'
 
@@ -57,9 +57,9 @@ async function loadKit(ids: Ids, show: (state: KitState) => void): Promise<void>
   // Also where the old one could not be taken off.
   const kept = found !== null && !isOldKit(found.keptAt, now) ? found : null
   if (kept !== null) show({ ...kept, isAsking: true, failure: null })
-  const [answer, memberId] = await Promise.all([
+  const [answer, { memberId }] = await Promise.all([
     readIfNewer(pathTo(paths.kit, ids), kept?.tag ?? null, kitShape),
-    findMemberId(ids.clubId),
+    findMember(ids.clubId),
   ])
   if (!answer.ok) {
     const isGone = await forgetRefused(answer.failure, key, kept?.kit ?? null)
@@ -84,9 +84,4 @@ async function forgetRefused(failure: Failure, kitKey: string, kit: Kit | null):
     await forgetTeam({ kitKey, dateIds: kit?.dates.map((date) => date.dateId) ?? [] })
   else return false
   return true
-}
-
-async function findMemberId(clubId: string): Promise<string | null> {
-  const answer = await readInBrowser(paths.me, me)
-  return answer.ok ? (answer.value.clubs.find((club) => club.clubId === clubId)?.memberId ?? null) : null
 }

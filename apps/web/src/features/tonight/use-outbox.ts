@@ -1,12 +1,14 @@
 import type { Operation } from '@espalier/contract/records'
-import { useCallback, useEffect, useState } from 'react'
+import { useCallback, useEffect, useMemo, useState } from 'react'
 import type { Failure } from '../../api/browser'
 import { dismissRefused, enqueue, listWaiting, sendWaiting } from '../../offline/outbox'
-import type { Waiting } from '../../offline/waiting'
+import { isFrom, type Sender, type Waiting } from '../../offline/waiting'
 
 export type Outbox = {
   /** Null until this phone's outbox has been read. */
   readonly waiting: readonly Waiting[] | null
+  /** Writes of this club that somebody else made here and that wait for them. */
+  readonly ofOthers: number
   readonly failure: Failure | null
   readonly isSending: boolean
   /** Keeps writes on the phone and sends them; false where the browser keeps nothing. */
@@ -15,21 +17,25 @@ export type Outbox = {
   readonly dismiss: (id: string) => Promise<void>
 }
 
-/** The writes of this phone: sent when the page opens, when a signal comes back, and when one is added. */
-export function useOutbox(clubId: string | null): Outbox {
-  const [waiting, setWaiting] = useState<readonly Waiting[] | null>(null)
+/**
+ * One member's writes on this phone: sent when the page opens, when a signal comes back, and when one is added. Whoever
+ * else was signed in here keeps theirs: they are counted, never shown.
+ */
+export function useOutbox(clubId: string | null, memberId: string | null): Outbox {
+  const [held, setHeld] = useState<Held>(NOTHING_READ)
   const [failure, setFailure] = useState<Failure | null>(null)
   const [isSending, setSending] = useState(false)
+  const sender = useMemo(() => (clubId === null || memberId === null ? null : { clubId, memberId }), [clubId, memberId])
 
   const send = useCallback(async () => {
-    if (clubId === null) return
+    if (sender === null) return
     setSending(true)
-    setWaiting(await listWaiting(clubId))
-    const outcome = await sendWaiting(clubId)
+    setHeld(await readHeld(sender))
+    const outcome = await sendWaiting(sender)
     setFailure(outcome.failure)
-    setWaiting(await listWaiting(clubId))
+    setHeld(await readHeld(sender))
     setSending(false)
-  }, [clubId])
+  }, [sender])
 
   useEffect(() => {
     void send()
@@ -40,20 +46,30 @@ export function useOutbox(clubId: string | null): Outbox {
 
   const write = useCallback(
     async (teamId: string, operations: readonly Operation[]) => {
-      if (clubId === null || !(await enqueue(clubId, teamId, operations))) return false
+      if (sender === null || !(await enqueue(sender, teamId, operations))) return false
       await send()
       return true
     },
-    [clubId, send],
+    [sender, send],
   )
 
   const dismiss = useCallback(
     async (id: string) => {
       await dismissRefused(id)
-      if (clubId !== null) setWaiting(await listWaiting(clubId))
+      if (sender !== null) setHeld(await readHeld(sender))
     },
-    [clubId],
+    [sender],
   )
 
-  return { waiting, failure, isSending, write, send, dismiss }
+  return { ...held, failure, isSending, write, send, dismiss }
+}
+
+type Held = Pick<Outbox, 'waiting' | 'ofOthers'>
+
+const NOTHING_READ: Held = { waiting: null, ofOthers: 0 }
+
+async function readHeld(sender: Sender): Promise<Held> {
+  const all = await listWaiting(sender.clubId)
+  const waiting = all.filter((each) => isFrom(each, sender))
+  return { waiting, ofOthers: all.length - waiting.length }
 }

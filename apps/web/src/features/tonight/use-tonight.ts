@@ -43,8 +43,8 @@ export type TonightState = {
 
 export function useTonight(address: FieldAddress, hrefOf: Address['hrefOf']): TonightState {
   const kitState = useKit(address)
-  const outbox = useOutbox(address.clubId)
   const { kit, memberId } = kitState
+  const outbox = useOutbox(address.clubId, memberId)
   const nowMs = useMinute()
   const chosen = useMemo(
     () => (kit === null ? null : chooseDate(kit.dates, todayIn(kit.club.zone, new Date(nowMs)), nowMs, address.dateId)),

@@ -16,7 +16,7 @@ export function eveningFacts(kit: Kit, date: KitDate, evening: Evening, paceMm: 
 
 /**
  * What a plan was made from, as text: equal facts, equal text. The server keeps its hash beside the plan; names are no part
- * of it, since a plan is made from ids.
+ * of it, since a plan is made from ids, nor are guests' initials, which a hash of so few letters would not hide.
  */
 export function inputsText({ kit, date, turnout, space, paceMm }: EveningFacts): string {
   const squad = kit.squad.map(({ shortName: _, ...rest }) => rest)
@@ -24,7 +24,7 @@ export function inputsText({ kit, date, turnout, space, paceMm }: EveningFacts):
     version: kit.adopted?.contentHash ?? null,
     date: { id: date.dateId, minutes: date.minutes },
     ageGroup: kit.team.ageGroup,
-    turnout,
+    turnout: { ...turnout, guests: turnout.guests.length },
     space,
     paceMm,
     squad,

@@ -1,7 +1,19 @@
 // Starts and stops one PostgreSQL on this machine, on 127.0.0.1 only. Everything it needs to find the server again
 // lies in its folder, so that a server left behind by a killed parent is taken over.
 import { spawn } from 'node:child_process'
-import { chmodSync, chownSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
+import {
+  chmodSync,
+  chownSync,
+  closeSync,
+  existsSync,
+  fchownSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
@@ -66,8 +78,8 @@ async function createCluster(place, home, password, initArguments) {
   const unfinished = join(home, 'cluster-unfinished')
   const passwordFile = join(home, 'first-password')
   rmSync(unfinished, { recursive: true, force: true })
-  writeFileSync(passwordFile, password, { mode: 0o600 })
-  if (place.runAs) chownSync(passwordFile, place.runAs.uid, place.runAs.gid)
+  rmSync(passwordFile, { force: true })
+  writeNewFile(passwordFile, password, place.runAs)
   try {
     const names = ['--username', SUPERUSER, '--pwfile', passwordFile, '--auth', 'scram-sha-256']
     const text = ['--encoding', 'UTF8', '--locale', 'C', '--no-instructions']
@@ -75,6 +87,20 @@ async function createCluster(place, home, password, initArguments) {
     renameSync(unfinished, place.cluster)
   } finally {
     rmSync(passwordFile, { force: true })
+  }
+}
+
+/**
+ * The folder belongs to the server's user, who could lay a link there that leads root's pen elsewhere: the file must be
+ * new, and is given away by its open handle and not by its name.
+ */
+export function writeNewFile(file, text, owner) {
+  const handle = openSync(file, 'wx', 0o600)
+  try {
+    if (owner) fchownSync(handle, owner.uid, owner.gid)
+    writeFileSync(handle, text)
+  } finally {
+    closeSync(handle)
   }
 }
 

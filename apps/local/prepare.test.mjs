@@ -1,10 +1,22 @@
-import { mkdirSync, mkdtempSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs'
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, test } from 'vitest'
 import { hashOf } from './build.mjs'
 import { withBuildLock } from './build-lock.mjs'
 import { isInstalled, refuseOldNode } from './install.mjs'
+import { writeNewFile } from './postgres.mjs'
+import { inherited } from './programs.mjs'
 import { readArguments, readDatabaseUrl, readPort } from './read-arguments.mjs'
 import { readSecrets } from './secrets.mjs'
 
@@ -118,5 +130,29 @@ describe('secrets', () => {
 
   test('the key of names may come from the environment instead', () => {
     expect(readSecrets(newFolder(), { ESPALIER_KEK: 'from outside' }).keyEncryptionKey).toBe('from outside')
+  })
+})
+
+describe('a started program', () => {
+  test('inherits no secret, database or place of ours, and all else', () => {
+    const kept = { PATH: '/bin', HOME: '/home/a', LANG: 'C', PAGER: 'less' }
+    const secret = { ESPALIER_KEK: 'k', ESPALIER_APP_DATABASE_URL: 'u', ESPALIER_DATA: 'd', DATABASE_URL: 'u' }
+    const database = { PGPASSWORD: 'p', PGHOST: 'h', PGSERVICEFILE: 'f' }
+    expect(inherited({ ...kept, ...secret, ...database, PORT: '1', NODE_OPTIONS: '--import x' })).toEqual(kept)
+  })
+})
+
+describe('the first password', () => {
+  test('is written into a new file only, for its owner, and never through a link', () => {
+    const folder = newFolder()
+    const [target, link, file] = ['target', 'link', 'file'].map((name) => join(folder, name))
+    const owner = { uid: process.getuid(), gid: process.getgid() }
+    symlinkSync(target, link)
+    expect(() => writeNewFile(link, 'secret', owner)).toThrow('EEXIST')
+    expect(existsSync(target)).toBe(false)
+    writeNewFile(file, 'secret', owner)
+    expect(readFileSync(file, 'utf8')).toBe('secret')
+    expect(statSync(file).mode & 0o777).toBe(0o600)
+    expect(() => writeNewFile(file, 'again', owner)).toThrow('EEXIST')
   })
 })

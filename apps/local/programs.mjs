@@ -72,11 +72,16 @@ async function stopChild(child, ended) {
   clearTimeout(timer)
 }
 
-/** What a child may know of our environment: nothing that would choose its database, port or data. */
-function inherited() {
-  const { DATABASE_URL: _owner, PORT: _port, ESPALIER_DATA: _folder, NODE_OPTIONS: _options, ...rest } = process.env
-  return rest
+/**
+ * What a child may know of our environment: nothing that would choose its database, port or data, and no secret that was
+ * meant for one of the others. What a program needs of these it is given by name.
+ */
+export function inherited(environment = process.env) {
+  return Object.fromEntries(Object.entries(environment).filter(([name]) => !KEPT_BACK.test(name)))
 }
+
+/** Variables of libpq, of this project, and those that change what a program is. */
+const KEPT_BACK = /^(PG.*|ESPALIER_.*|DATABASE_URL|PORT|HOST|NODE_OPTIONS)$/i
 
 function openLog(file) {
   mkdirSync(dirname(file), { recursive: true })

@@ -3,12 +3,13 @@ import type { Player } from '@espalier/contract/squads'
 import type { PlayerRow } from './queries'
 import { openName } from './sealed-names'
 
-/** A child for who may see names, or with the name left shut. */
+/** A child for who may see names, or with the name left shut and without the shirt. */
 export function playerBodyOf(row: PlayerRow, clubId: string, nameKey: KeyObject | null): Player {
   return {
     playerId: row.player_id,
     shortName: nameKey === null ? null : nameOf(row, clubId, nameKey),
-    shirt: row.shirt,
+    // Among twelve children a number names one as surely as the name does.
+    shirt: nameKey === null ? null : row.shirt,
     home: row.home,
     stretch: row.stretch,
     goalkeeper: row.goalkeeper,

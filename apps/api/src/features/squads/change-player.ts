@@ -1,4 +1,4 @@
-import type { PlayerEdit } from '@espalier/contract/squads'
+import { type PlayerEdit, SQUAD_MAX } from '@espalier/contract/squads'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
 import { dayInZone } from '../../clock/local-dates'
 import { type CommandAnswer, type CommandContext, type CommandRequest, runCommand } from '../../commands/run-command'
@@ -7,7 +7,7 @@ import type { Refusal } from '../../http/problem-error'
 import { findClub } from '../clubs/queries'
 import { lockTeam } from '../teams/queries'
 import { nameOf } from './bodies'
-import { hasPlayer, lockPlayer, type PlayerRow } from './queries'
+import { hasPlayer, listPlayers, lockPlayer, type PlayerRow } from './queries'
 import { resealName, sealName } from './sealed-names'
 
 /** A child's row, and leaving. The name is sealed anew under the child's own key. */
@@ -28,6 +28,10 @@ export function changePlayer(
     work: async (context, row) => {
       if (body.home !== null && body.home === body.stretch) {
         return refuse({ code: 'position-twice', errors: [{ pointer: '/stretch', detail: 'must differ from home' }] })
+      }
+      if (row.left_at !== null && !body.left && (await listPlayers(context.db, teamId)).length >= SQUAD_MAX) {
+        const errors = [{ pointer: '/left', detail: `the squad takes at most ${SQUAD_MAX} children` }]
+        return refuse({ code: 'squad-row-faults', errors })
       }
       const version = row.version + 1
       await updatePlayer(context, deps, row, body, version)

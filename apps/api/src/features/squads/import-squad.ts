@@ -1,4 +1,4 @@
-import type { PlayerBody, SquadImportBody } from '@espalier/contract/squads'
+import { type PlayerBody, SQUAD_MAX, type SquadImportBody } from '@espalier/contract/squads'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
 import { type CommandAnswer, type CommandRequest, runCommand } from '../../commands/run-command'
 import type { ClubDb } from '../../db/with-club'
@@ -22,7 +22,8 @@ export function importSquad(
     target: (team) => ({ teamId: team.teamId }),
     unique: { player_pkey: '/players' },
     work: async ({ db }) => {
-      const faults = listRowFaults(body.players, await listPlayers(db, teamId))
+      const squad = await listPlayers(db, teamId)
+      const faults = [...listRowFaults(body.players, squad), ...listTooMany(squad.length, body.players.length)]
       if (faults.length > 0) return refuse({ code: 'squad-row-faults', errors: faults })
       for (const player of body.players) await insertPlayer(db, deps, teamId, player)
       return ok({
@@ -33,6 +34,13 @@ export function importSquad(
       })
     },
   })
+}
+
+/** The first row that no longer fits; the squad is counted under the team's lock. */
+function listTooMany(held: number, added: number): readonly ProblemPointer[] {
+  if (held + added <= SQUAD_MAX) return []
+  const detail = `the squad has ${held} children and takes at most ${SQUAD_MAX}`
+  return [{ pointer: `/players/${Math.max(0, SQUAD_MAX - held)}`, detail }]
 }
 
 /** Two children with one shirt or id, and one child with one position twice, each with the row it stands in. */

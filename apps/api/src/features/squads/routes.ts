@@ -1,7 +1,8 @@
 import { teamParams } from '@espalier/contract/commands'
 import { paths } from '@espalier/contract/paths'
 import { playerEdit, playerParams, squad, squadImportBody } from '@espalier/contract/squads'
-import { decideAccess } from '@espalier/domain/access'
+import { decideAccess, type Permission } from '@espalier/domain/access'
+import { compareIds } from '@espalier/domain/quantities'
 import { runQuery } from '../../commands/run-query'
 import type { Deps } from '../../deps'
 import { type Api, commandSchema, editSchema, responses } from '../../http/api'
@@ -26,9 +27,17 @@ export function registerSquads(app: Api, deps: Deps): void {
           find: (db) => findTeam(db, request.params.teamId),
           target: ({ teamId }) => ({ teamId }),
           read: async (db, { teamId }, member) => {
-            const names = decideAccess(member, 'squad.read-names', { teamId }, deps.accessRules) === 'allowed'
-            const rows = await listPlayers(db, teamId)
-            return { players: rows.map((row) => playerBodyOf(row, db.clubId, names ? deps.nameKey : null)) }
+            const may = (permission: Permission) =>
+              decideAccess(member, permission, { teamId }, deps.accessRules) === 'allowed'
+            const listed = await listPlayers(db, teamId)
+            if (!may('squad.read-pseudonyms')) return { count: listed.length, players: [] }
+            const names = may('squad.read-names')
+            // By shirts for who may see them; the order must not tell the shirts to anybody else.
+            const rows = names ? listed : [...listed].sort((a, b) => compareIds(a.player_id, b.player_id))
+            return {
+              count: rows.length,
+              players: rows.map((row) => playerBodyOf(row, db.clubId, names ? deps.nameKey : null)),
+            }
           },
         }),
       ),

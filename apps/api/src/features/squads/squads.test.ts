@@ -1,4 +1,5 @@
 import { paths, pathTo } from '@espalier/contract/paths'
+import { accessRules } from '@espalier/domain/access'
 import { expect, test } from 'vitest'
 import { testApi } from '../../../../../tests/factories/api'
 import { addMember, addSeason, addTeam, makeClub } from '../../../../../tests/factories/club'
@@ -8,8 +9,8 @@ import { openName, sealName } from './sealed-names'
 
 const api = await testApi()
 
-async function clubWithTeam() {
-  const club = await makeClub(api)
+async function clubWithTeam(on = api) {
+  const club = await makeClub(on)
   const teamId = await addTeam(club, await addSeason(club))
   const { clubId } = club
   return {
@@ -38,14 +39,70 @@ test('names are sealed in the database, and open for those who may see them', as
   expect(dump.length).toBeGreaterThan(3)
   expect(dump.some(({ row }) => row.includes('Quenby'))).toBe(false)
 
-  for (const role of ['director', 'auditor'] as const) {
-    const { person } = await addMember(club, [{ role, teamId: null }])
-    const seen = (await person.get(club.squadPath)).json.players
-    expect(seen.map((one: { shortName: null }) => one.shortName)).toEqual([null, null])
-    expect(seen[0].shirt).toBe(7)
-  }
   const { person } = await addMember(club, [{ role: 'assistant', teamId: club.teamId }])
   expect((await person.get(club.squadPath)).json.players[0].shortName).toBe('Quenby')
+})
+
+/** Everything that a role is told of a squad of two, with nothing beside it. */
+async function whatRolesSee(club: Awaited<ReturnType<typeof clubWithTeam>>) {
+  const { teamId } = club
+  const roles = [
+    { role: 'director', teamId: null },
+    { role: 'auditor', teamId: null },
+    { role: 'coach', teamId },
+    { role: 'assistant', teamId },
+  ] as const
+  const seen: [string, unknown][] = [['administrator', (await club.administrator.get(club.squadPath)).json]]
+  for (const held of roles) {
+    const { person } = await addMember(club, [held])
+    seen.push([held.role, (await person.get(club.squadPath)).json])
+  }
+  return new Map(seen)
+}
+
+test('a director is told how many, an auditor rows without name and shirt, and nobody more than their role sees', async () => {
+  const club = await clubWithTeam()
+  const [later, first] = [childOf('Quenby', 9), childOf('Øystein', 4)]
+  await club.administrator.send('POST', club.importPath, { id: freshId(), players: [later, first] })
+  const full = ({ id, ...kept }: ReturnType<typeof childOf>) => ({ playerId: id, ...kept, version: 1 })
+  const shut = (child: ReturnType<typeof childOf>) => ({ ...full(child), shortName: null, shirt: null })
+  const byShirt = { count: 2, players: [full(first), full(later)] }
+  expect(await whatRolesSee(club)).toEqual(
+    new Map<string, unknown>([
+      ['administrator', byShirt],
+      ['director', { count: 2, players: [] }],
+      ['auditor', { count: 2, players: [later, first].sort((a, b) => (a.id < b.id ? -1 : 1)).map(shut) }],
+      ['coach', byShirt],
+      ['assistant', byShirt],
+    ]),
+  )
+})
+
+test('control: with a rule that gives a director pseudonyms, the rows are there', async () => {
+  const pseudonyms = { ...accessRules.permissions['squad.read-pseudonyms'], director: 'club' } as const
+  const permissions = { ...accessRules.permissions, 'squad.read-pseudonyms': pseudonyms }
+  const club = await clubWithTeam(await testApi({ accessRules: { ...accessRules, permissions } }))
+  await club.administrator.send('POST', club.importPath, { id: freshId(), players: [childOf('Quenby', 9)] })
+  const seen = (await whatRolesSee(club)).get('director')
+  expect(seen).toMatchObject({ count: 1, players: [{ shortName: null, shirt: null }] })
+})
+
+test('a squad takes sixty children and no more, whether imported or come back', async () => {
+  const club = await clubWithTeam()
+  const { clubId, teamId, administrator } = club
+  const children = (count: number) => Array.from({ length: count }, () => childOf('Kid', null))
+  const sixty = children(60)
+  const add = (players: readonly unknown[]) => administrator.send('POST', club.importPath, { id: freshId(), players })
+  expect((await add(sixty)).status).toBe(201)
+  expect((await add(children(1))).json).toMatchObject({ code: 'squad-row-faults', errors: [{ pointer: '/players/0' }] })
+  const { id: playerId, ...edit } = sixty[0]!
+  const change = (left: boolean, fromVersion: number) =>
+    administrator.send('PUT', pathTo(paths.player, { clubId, teamId, playerId }), { ...edit, left }, { fromVersion })
+  expect((await change(true, 1)).status).toBe(200)
+  expect((await add(children(2))).json.errors).toMatchObject([{ pointer: '/players/1' }])
+  expect((await add(children(1))).status).toBe(201)
+  expect((await change(false, 2)).json).toMatchObject({ code: 'squad-row-faults', errors: [{ pointer: '/left' }] })
+  expect((await administrator.get(club.squadPath)).json.count).toBe(60)
 })
 
 test('an import is all or nothing, and each bad row is pointed at', async () => {

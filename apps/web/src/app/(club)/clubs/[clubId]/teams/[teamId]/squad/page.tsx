@@ -37,18 +37,20 @@ export default async function SquadPage({ params }: Props) {
         { title: team.name, href: pageTo(pages.team, { clubId, teamId }) },
       ]}
     >
-      {found.players.length === 0 ? (
+      {found.count === 0 ? (
         <EmptyState>{squadMessage('empty')}</EmptyState>
       ) : (
         <>
-          {!seesNames && <p>{squadMessage('counts', { count: found.players.length })}</p>}
-          <Table
-            caption={squadMessage('caption')}
-            captionHidden
-            columns={columnsFor(found.players)}
-            rows={found.players}
-            rowKey={(player) => player.playerId}
-          />
+          {!seesNames && <p>{squadMessage('counts', { count: found.count })}</p>}
+          {found.players.length > 0 && (
+            <Table
+              caption={squadMessage('caption')}
+              captionHidden
+              columns={columnsFor(found.players)}
+              rows={found.players}
+              rowKey={(player) => player.playerId}
+            />
+          )}
         </>
       )}
       {mayChange && (

@@ -116,10 +116,13 @@ export type DraftRow = z.infer<typeof draftRow>
 /** Publishing needs the draft's version in If-Match; the key is the publication's id. */
 export const publishBody = z.strictObject({ id: uuid })
 
+/** Six digits, as in addresses: far more than anybody publishes, and inside what the database counts to. */
+export const versionNumber = z.int().check(z.minimum(1), z.maximum(999_999))
+
 export const adoptionBody = z.strictObject({
   id: uuid,
   curriculumId: uuid,
-  number: z.int().check(z.minimum(1)),
+  number: versionNumber,
   fromDate: localDate,
 })
 

@@ -14,10 +14,15 @@ import * as z from 'zod/mini'
 import { equipmentCounts } from './places'
 import { lengthMm, line, minutes, offsetMm, positionCode, uuid } from './quantities'
 
-/** A child of the squad by id, or a guest by initials. */
+/** A child of the squad by id, or a guest by initials; nothing that canonical JSON could not write (RFC 8785, 3.2.2.2). */
 const childId = z
   .string()
-  .check(z.regex(/^([0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}|guest:\S{1,12})$/u, 'must be a child or a guest'))
+  .check(
+    z.regex(
+      /^([0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}|guest:[^\s\p{Cc}\p{Cs}]{1,12})$/u,
+      'must be a child or a guest',
+    ),
+  )
 const children = z.array(childId).check(z.maxLength(60))
 const tally = z.int().check(z.minimum(0), z.maximum(1_000_000))
 const sentence = line(400, 0)

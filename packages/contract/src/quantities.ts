@@ -24,10 +24,14 @@ export const instantText = z
   .string()
   .check(z.regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/, 'must be an instant like 2026-09-01T16:30:00.000Z'))
 
+/** A day from 2000 to 2100: an earlier or later year is a slip of the finger. */
 export const localDate = z
   .string()
   .check(
-    z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'must be a date like 2026-09-01'),
+    z.regex(
+      /^(20\d{2}|2100)-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/,
+      'must be a date like 2026-09-01, from 2000 to 2100',
+    ),
   ) as unknown as z.ZodMiniType<LocalDate>
 
 export const localTime = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time like 17:30'))

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { pressure } from './curricula'
+import { pressure, versionNumber } from './curricula'
 import { sessionPlan } from './plans'
 import { instantText, line, localDate, minutes, sha256Hex, teamSize, uuid } from './quantities'
 
@@ -52,7 +52,7 @@ export const planBody = z.strictObject({
   teamId: uuid,
   dateId: uuid,
   curriculumId: z.nullable(uuid),
-  number: z.nullable(z.int()),
+  number: z.nullable(versionNumber),
   /** Where it is meant to be set out; without it, the space of the training date. */
   spaceId: z.optional(z.nullable(uuid)),
   inputsHash: sha256Hex,

@@ -1,6 +1,9 @@
 import { compareIds, type LocalDate, localDate } from '@espalier/domain/quantities'
 import { Temporal } from 'temporal-polyfill'
 
+/** A season or a slot lasts a little more than a year at most (habit: common practice, no source); the database agrees. */
+export const SPAN_DAYS_MAX = 400
+
 /** A calendar day as Prisma reads it (midnight UTC), as the text it is. */
 export function localDateOf(day: Date): LocalDate {
   return localDate(day.toISOString().slice(0, 10))

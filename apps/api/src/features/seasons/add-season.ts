@@ -1,6 +1,6 @@
 import type { SeasonBody } from '@espalier/contract/places'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
-import { isRealDay } from '../../clock/local-dates'
+import { addDays, isRealDay, SPAN_DAYS_MAX } from '../../clock/local-dates'
 import { type CommandAnswer, type CommandRequest, runCommand } from '../../commands/run-command'
 import type { Deps } from '../../deps'
 import type { ProblemPointer, Refusal } from '../../http/problem-error'
@@ -36,5 +36,7 @@ function listDayFaults(body: SeasonBody): readonly ProblemPointer[] {
   if (!isRealDay(body.lastDay)) faults.push({ pointer: '/lastDay', detail: 'the calendar has no such day' })
   if (faults.length === 0 && body.lastDay < body.firstDay)
     faults.push({ pointer: '/lastDay', detail: 'comes before the first day' })
+  if (faults.length === 0 && body.lastDay > addDays(body.firstDay, SPAN_DAYS_MAX))
+    faults.push({ pointer: '/lastDay', detail: `comes more than ${SPAN_DAYS_MAX} days after the first day` })
   return faults
 }

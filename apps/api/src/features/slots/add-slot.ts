@@ -1,6 +1,6 @@
 import type { SlotBody } from '@espalier/contract/places'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
-import { earlierDay, isRealDay, laterDay } from '../../clock/local-dates'
+import { addDays, earlierDay, isRealDay, laterDay, SPAN_DAYS_MAX } from '../../clock/local-dates'
 import { type CommandAnswer, type CommandContext, type CommandRequest, runCommand } from '../../commands/run-command'
 import type { ClubDb } from '../../db/with-club'
 import type { Deps } from '../../deps'
@@ -55,6 +55,8 @@ async function listFaults(db: ClubDb, body: SlotBody): Promise<readonly ProblemP
   if (!isRealDay(body.validTo)) faults.push({ pointer: '/validTo', detail: 'the calendar has no such day' })
   if (faults.length === 0 && body.validTo < body.validFrom)
     faults.push({ pointer: '/validTo', detail: 'comes before the first day' })
+  if (faults.length === 0 && body.validTo > addDays(body.validFrom, SPAN_DAYS_MAX))
+    faults.push({ pointer: '/validTo', detail: `comes more than ${SPAN_DAYS_MAX} days after the first day` })
   if (body.spaceId !== null) {
     const known = await db.sql.rows({
       name: 'hold-space',

@@ -44,6 +44,8 @@ test('days that the calendar lacks, an end before the start and an unknown space
   expect((await send({ validFrom: '2026-02-30' })).json.errors).toMatchObject([{ pointer: '/validFrom' }])
   expect((await send({ validTo: '2026-08-01' })).json.errors).toMatchObject([{ pointer: '/validTo' }])
   expect((await send({ spaceId: freshId() })).json.errors).toMatchObject([{ pointer: '/spaceId' }])
+  const long = { validFrom: '2026-09-01', validTo: '2027-10-07' }
+  expect((await send(long)).json).toMatchObject({ code: 'bad-request', errors: [{ pointer: '/validTo' }] })
   expect((await send({ weekday: 8 })).json.errors).toMatchObject([{ pointer: '/weekday' }])
   expect((await send({ localStart: '24:00' })).json.errors).toMatchObject([{ pointer: '/localStart' }])
   expect((await administrator.get(path)).json.slots).toEqual([])

@@ -1,6 +1,7 @@
 import { buildApp } from './app'
 import { readServerConfig } from './config'
 import { closePools } from './db/pool'
+import { purgeDaily } from './purge'
 import { startDeps } from './start-deps'
 
 // Starts, drains, stops. What is under way when the stop is asked for is finished; what hangs is left after ten seconds.
@@ -15,11 +16,14 @@ const deps = await startDeps(config, {
 })
 const app = await buildApp(deps)
 
+const stopPurging = purgeDaily(deps, () => app.log.warn('what is too old could not be purged'))
+
 let stopping = false
 async function stop(): Promise<void> {
   if (stopping) return
   stopping = true
   setTimeout(() => process.exit(1), STOP_MILLISECONDS).unref()
+  stopPurging()
   await app.close()
   await closePools(deps.pools)
   process.exit(0)

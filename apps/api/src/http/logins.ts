@@ -117,3 +117,12 @@ export async function listClubIds(identity: pg.Pool, accountId: string): Promise
   })
   return rows.map((row) => row.club_id)
 }
+
+/** Every club that somebody has ever signed in to. */
+export async function listAllClubIds(identity: pg.Pool): Promise<readonly string[]> {
+  const { rows } = await identity.query<{ club_id: string }>({
+    name: 'list-all-club-ids',
+    text: 'select distinct club_id from identity.directory order by club_id',
+  })
+  return rows.map((row) => row.club_id)
+}

@@ -1,6 +1,6 @@
 import { createCipheriv, randomBytes } from 'node:crypto'
 import { ok } from '@espalier/domain/quantities'
-import { withClub } from '../../db/with-club'
+import { type ClubDb, withClub } from '../../db/with-club'
 import type { Deps, Log } from '../../deps'
 import type { Login } from '../../http/logins'
 
@@ -32,11 +32,25 @@ export async function keepRefused(deps: Deps, log: Log, refused: RefusedOperatio
           new Date(deps.now()),
         ],
       })
+      await dropOldest(db, refused.login.accountId)
       return ok(null)
     })
   } catch {
     log.warn({ operation: refused.operationId }, 'a refused operation could not be kept')
   }
+}
+
+/** By habit of the project: more than a phone can have waiting in a season, and a bound on what one account can fill. */
+export const REFUSED_MAX = 500
+
+async function dropOldest(db: ClubDb, accountId: string): Promise<void> {
+  await db.sql.changed({
+    name: 'drop-oldest-refused',
+    text: `delete from refused where club_id = $1 and operation_id in (
+             select operation_id from refused where club_id = $1 and account_id = $2
+             order by at desc, operation_id desc offset $3)`,
+    values: [db.clubId, accountId, REFUSED_MAX],
+  })
 }
 
 function sealBody(deps: Deps, refused: RefusedOperation): Buffer {

@@ -5,6 +5,7 @@ import type { Deps } from './deps'
 import { registerFeatures } from './features'
 import type { Api } from './http/api'
 import { makeClientErrorHandler } from './http/client-error'
+import { failureLine } from './http/describe-failure'
 import { makeRequestGuard } from './http/guards'
 import { registerHealth } from './http/health'
 import { readJsonBodies } from './http/json-body'
@@ -24,7 +25,8 @@ const CONNECTION_TIMEOUT_MILLISECONDS = 30_000
 export async function buildApp(deps: Deps, beforeRoutes: (app: Api) => Promise<void> = async () => {}): Promise<Api> {
   z.config(z.locales.en())
   const app = Fastify({
-    logger: { level: deps.settings.logLevel, base: null },
+    // The framework and the proxy log errors of their own, under this name.
+    logger: { level: deps.settings.logLevel, base: null, serializers: { err: failureLine } },
     logController: new LogController({ disableRequestLogging: true, requestIdLogLabel: 'requestId' }),
     // Whatever id a visitor sends is not ours.
     requestIdHeader: false,

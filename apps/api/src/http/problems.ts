@@ -2,6 +2,7 @@ import { type Problem, problems } from '@espalier/contract/problems'
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify'
 import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod'
 import { isLockTimeout, isUnavailable, OutcomeUnknownError } from '../db/failures'
+import { describeFailure } from './describe-failure'
 import { JsonTextError } from './json-text'
 import { ProblemError, type ProblemPointer, type Refusal } from './problem-error'
 import { setApiHeaders } from './security-headers'
@@ -104,18 +105,4 @@ const PLACES: Readonly<Partial<Record<string, string>>> = { querystring: 'query'
 /** RFC 6901, section 3. */
 export function escapePointer(name: string): string {
   return name.replaceAll('~', '~0').replaceAll('/', '~1')
-}
-
-/** For the log only, and never the message of a statement that may quote a row. */
-function describeFailure(error: unknown): {
-  readonly name: string
-  readonly code: string | null
-  stack: string | null
-} {
-  const { name, code, stack } = (error ?? {}) as { name?: string; code?: string; stack?: string }
-  return {
-    name: typeof name === 'string' ? name : 'unknown',
-    code: typeof code === 'string' ? code : null,
-    stack: typeof stack === 'string' ? stack.split('\n').slice(1, 8).join('\n') : null,
-  }
 }

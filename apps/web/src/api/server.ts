@@ -6,7 +6,7 @@ import { notFound, redirect } from 'next/navigation'
 import { cache } from 'react'
 import * as z from 'zod/mini'
 import { pages } from '../paths'
-import { LOGIN_COOKIE } from './login-cookie'
+import { LOGIN_COOKIE, loginCookieHeader } from './login-cookie'
 
 /** The API gave no answer a page can show; the error page takes over. */
 export class ApiFailure extends Error {
@@ -40,7 +40,7 @@ export async function readFromApi<Value>(path: string, shape: z.ZodMiniType<Valu
 
 /** Who is signed in, asked once an answer; null when nobody is. */
 export const findMe = cache(async (): Promise<Me | null> => {
-  if (!(await cookies()).has(LOGIN_COOKIE)) return null
+  if ((await readLoginHeader()) === null) return null
   const answer = await askApi(paths.me, me)
   return answer.kind === 'found' ? answer.value : null
 })
@@ -78,9 +78,13 @@ function apiOrigin(): string {
 /** Only the login and the request id go on: nothing else of a visitor's request is the API's business. */
 async function forwardedHeaders(): Promise<Headers> {
   const forwarded = new Headers({ accept: 'application/json' })
-  const login = (await cookies()).get(LOGIN_COOKIE)
-  if (login !== undefined) forwarded.set('cookie', `${LOGIN_COOKIE}=${login.value}`)
+  const login = await readLoginHeader()
+  if (login !== null) forwarded.set('cookie', login)
   const requestId = (await headers()).get('x-request-id')
   if (requestId !== null) forwarded.set('x-request-id', requestId)
   return forwarded
+}
+
+async function readLoginHeader(): Promise<string | null> {
+  return loginCookieHeader((await cookies()).get(LOGIN_COOKIE)?.value)
 }

@@ -9,12 +9,13 @@ import { pages } from '../../paths'
 import { FailureNotice } from '../../shell/failure-notice'
 import { Button } from '../../ui/button/button'
 import { Status } from '../../ui/status/status'
+import { AlreadySignedIn, type SignedInAs } from './already-signed-in'
 import { signInLinkFrom } from './sign-in-link'
 
 /**
  * Only the press uses a link up: mail programs and previews open addresses by themselves, and must not sign anybody in.
  */
-export function SignInPress() {
+export function SignInPress({ signedInAs }: { readonly signedInAs: readonly SignedInAs[] }) {
   const fragment = useSyncExternalStore(listenToFragment, readFragment, () => null)
   const { state, failure, sendFor } = useCommand()
   const link = fragment === null ? null : signInLinkFrom(fragment)
@@ -42,6 +43,7 @@ export function SignInPress() {
           <li>{signInMessage('sharedDevice')}</li>
         </ul>
       </section>
+      {state === 'done' ? null : <AlreadySignedIn signedInAs={signedInAs} />}
       <FailureNotice failure={failure} />
       {usedUp ? (
         <p>{signInMessage('askAgain')}</p>

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next'
+import { findMe } from '../../../api/server'
 import { SignInPress } from '../../../features/sign-in/sign-in-press'
 import { signInMessage } from '../../../messages/sign-in'
 import { PlainPage } from '../../../shell/club-page'
@@ -6,10 +7,12 @@ import { PlainPage } from '../../../shell/club-page'
 // The link's secret stands behind the #, which browsers never send; the referrer is withheld all the same.
 export const metadata: Metadata = { title: signInMessage('title'), referrer: 'no-referrer' }
 
-export default function SignInPage() {
+export default async function SignInPage() {
+  const clubs = (await findMe())?.clubs ?? []
+  const signedInAs = clubs.map(({ clubId, displayName, name }) => ({ clubId, name: displayName, club: name }))
   return (
     <PlainPage title={signInMessage('title')} lead={<p>{signInMessage('lead')}</p>}>
-      <SignInPress />
+      <SignInPress signedInAs={signedInAs} />
     </PlainPage>
   )
 }

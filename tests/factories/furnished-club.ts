@@ -52,8 +52,8 @@ export async function makeFurnishedClub(api: TestApi): Promise<FurnishedClub> {
   const patternId = await addPattern(club, director, { ...wallOnTheRight, title: `Pattern ${canary}` })
   const draft = makeDraft(patternId, canary)
   const curriculumId = await publishCurriculum(club, director, draft)
-  const first = await furnishTeam(club, { seasonId, spaceId, name: `First ${canary}`, curriculumId })
-  const second = await furnishTeam(club, { seasonId, spaceId, name: `Second ${canary}`, curriculumId })
+  const first = await furnishTeam(club, { seasonId, spaceId, name: `First ${canary}`, curriculumId, director })
+  const second = await furnishTeam(club, { seasonId, spaceId, name: `Second ${canary}`, curriculumId, director })
   await leave(club, left.memberId)
   const stageId = draft.progressions[0]!.stages[0]!.stageId
   const teams = [first, second] as const
@@ -159,6 +159,7 @@ type TeamWish = {
   readonly spaceId: string
   readonly name: string
   readonly curriculumId: string
+  readonly director: Member
 }
 
 async function furnishTeam(club: TestClub, wish: TeamWish): Promise<FurnishedTeam> {
@@ -171,7 +172,8 @@ async function furnishTeam(club: TestClub, wish: TeamWish): Promise<FurnishedTea
   const coach = await addMember(club, [{ role: 'coach', teamId }], `Coach of ${wish.name}`)
   const assistant = await addMember(club, [{ role: 'assistant', teamId }], `Assistant of ${wish.name}`)
   const adoption = { id: freshId(), curriculumId: wish.curriculumId, number: 1, fromDate: '2026-09-01' }
-  expectStatus(await coach.person.send('POST', pathTo(paths.adoptions, { clubId, teamId }), adoption), 201)
+  const adopted = await wish.director.person.send('POST', pathTo(paths.adoptions, { clubId, teamId }), adoption)
+  expectStatus(adopted, 201)
   const dates = expectStatus(await administrator.get(pathTo(paths.dates, { clubId, teamId })), 200).json.dates
   return { teamId, canary, playerId, dateIds: dates.map(({ dateId }: { dateId: string }) => dateId), coach, assistant }
 }

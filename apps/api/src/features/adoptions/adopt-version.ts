@@ -1,7 +1,8 @@
 import type { AdoptionBody } from '@espalier/contract/curricula'
+import type { Member } from '@espalier/domain/access'
 import { decideAdopt } from '@espalier/domain/curriculum'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
-import { isRealDay } from '../../clock/local-dates'
+import { dayInZone, isRealDay } from '../../clock/local-dates'
 import { type CommandAnswer, type CommandContext, type CommandRequest, runCommand } from '../../commands/run-command'
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
@@ -30,6 +31,8 @@ export function adoptVersion(
       }
       const decided = await decide(context, teamId, body)
       if (!decided.ok) return decided
+      const early = await refuseEarlier(context, body)
+      if (!early.ok) return early
       await insertAdoption(context, teamId, body)
       const planned = await replanTeam(context, team)
       return ok({
@@ -47,6 +50,19 @@ export function adoptVersion(
   })
 }
 
+/** What a team followed on days gone by is what its reports are read against: only a director sets that right. */
+async function refuseEarlier({ db, member, now }: CommandContext, body: AdoptionBody): Promise<Result<true, Refusal>> {
+  if (isDirector(member)) return ok(true)
+  const club = await findClub(db)
+  if (body.fromDate >= dayInZone(now, club!.zone)) return ok(true)
+  const errors = [{ pointer: '/fromDate', detail: 'lies before today; a director may adopt from an earlier day' }]
+  return refuse({ code: 'bad-request', errors })
+}
+
+function isDirector(member: Member): boolean {
+  return member.roles.some(({ role }) => role === 'director')
+}
+
 async function decide({ db, member }: CommandContext, teamId: string, body: AdoptionBody) {
   const club = await findClub(db)
   const version = await findVersion(db, body.curriculumId, body.number)
@@ -55,7 +71,7 @@ async function decide({ db, member }: CommandContext, teamId: string, body: Adop
     version,
     following: inForce === null ? null : { curriculumId: inForce.curriculum_id, number: inForce.number },
     wished: { curriculumId: body.curriculumId, number: body.number },
-    byDirector: member.roles.some(({ role }) => role === 'director'),
+    byDirector: isDirector(member),
     coachesAdopt: club!.settings.coachesAdopt,
   })
 }

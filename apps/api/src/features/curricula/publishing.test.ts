@@ -259,10 +259,15 @@ describe('adopting', () => {
     const curriculumId = await publishCurriculum(club, director, draft)
     const path = pathTo(paths.adoptions, { clubId, teamId })
     const adopt = (changed: object) =>
-      coach.person.send('POST', path, { id: freshId(), curriculumId, number: 1, fromDate: '2026-09-01', ...changed })
+      coach.person.send('POST', path, { id: freshId(), curriculumId, number: 1, fromDate: '2026-09-15', ...changed })
     expect((await adopt({ number: 2 })).json.code).toBe('version-not-offered')
     expect((await adopt({ curriculumId: freshId() })).json.code).toBe('version-not-offered')
     expect((await adopt({ fromDate: '2026-02-30' })).json.errors).toMatchObject([{ pointer: '/fromDate' }])
+    // Today is the 15th in London. A coach adopts from today on; a director also sets right what was.
+    expect((await adopt({ fromDate: '2026-09-14' })).json).toMatchObject({
+      status: 400,
+      errors: [{ pointer: '/fromDate' }],
+    })
     expect((await adopt({})).status).toBe(201)
     expect((await adopt({})).json.code).toBe('nothing-changed')
 

@@ -6,6 +6,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { ensureInstalled } from '../apps/local/install.mjs'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const reports = mkdtempSync(join(tmpdir(), 'espalier-tests-'))
@@ -53,13 +54,6 @@ const lanes = {
       report: join(reports, 'browser.json'),
     },
   ],
-}
-
-function install() {
-  if (existsSync(join(root, 'node_modules', '.package-lock.json'))) return
-  console.log('Installing packages …')
-  const done = spawnSync('npm', ['ci'], { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' })
-  if (done.status !== 0) process.exit(done.status ?? 1)
 }
 
 function run(step) {
@@ -131,7 +125,8 @@ async function runLane(name, steps) {
   }
 }
 
-install()
+// The same judgement of what is installed as npm start has, so that neither installs under the other's feet.
+await ensureInstalled(root)
 // The generated database client is needed by types and tests alike: made once, before the lanes part.
 const generated = spawnSync(bin('turbo'), ['run', 'gen', '--output-logs=errors-only'], { cwd: root, stdio: 'inherit' })
 if (generated.status !== 0) process.exit(1)

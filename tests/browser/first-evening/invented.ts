@@ -89,7 +89,7 @@ export const RIVER_SESSION = [
   { kind: 'game with conditions', title: 'Wide goals count twice', minutes: 20 },
 ] as const
 
-/** Zones round the world, so that one of them has its afternoon ahead whenever the walks run. */
+/** Zones round the world, so that one of them has its morning whenever the walks run. */
 const ZONES = [
   'Pacific/Auckland',
   'Asia/Tokyo',
@@ -110,11 +110,14 @@ export type ClubDay = {
   readonly seasonTo: string
 }
 
-/** A zone in which it is morning now, and its today: the evening of the walks lies ahead on the same day. */
+/**
+ * A zone in which it is morning now, and its today. The walks' sessions began before five, so they can be reported, and
+ * are not over for long, so they are still tonight's.
+ */
 export function clubDay(now: Date): ClubDay {
   const hourIn = (zone: string) =>
     Number(new Intl.DateTimeFormat('en-GB', { timeZone: zone, hour: '2-digit', hourCycle: 'h23' }).format(now))
-  const zone = ZONES.find((each) => hourIn(each) >= 5 && hourIn(each) < 13)
+  const zone = ZONES.find((each) => hourIn(each) >= 5 && hourIn(each) < 10)
   if (zone === undefined) throw new Error('some zone of the list always has its morning')
   const today = new Intl.DateTimeFormat('sv-SE', { timeZone: zone }).format(now)
   const noon = Date.parse(`${today}T12:00:00Z`)

@@ -27,7 +27,7 @@ export function walkCoaches(): void {
       await adopt(page, SPARKS, SPARKS_CURRICULUM)
       await coach.lookAround()
       await openTonight(page, SPARKS)
-      await expect(page.getByRole('heading', { level: 1, name: `17:15 at ${BARE_HALF.venue}` })).toBeVisible()
+      await expect(page.getByRole('heading', { level: 1, name: `04:45 at ${BARE_HALF.venue}` })).toBeVisible()
       await page.getByLabel('Space').selectOption({ label: `${BARE_HALF.name}, 39 × 27 m` })
     })
 

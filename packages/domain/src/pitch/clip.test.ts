@@ -51,6 +51,12 @@ describe('lines cut at the edge of a space', () => {
     expect(cutOnTheLeft).toHaveLength(1)
   })
 
+  test('a circle that only touches a rectangle from outside is not in it', () => {
+    // Found by the property below: the circle's far point lies on the rectangle's near edge.
+    expect(clipCircle(point(3.5, 0), 2, [rectangle(5.5, 6, -2, 2)])).toEqual([])
+    expect(clipCircle(point(0, 0), 2, [rectangle(-2, 2, -2, 2)])).toEqual([{ fromDegrees: 0, toDegrees: 360 }])
+  })
+
   test('exactly what is inside every rectangle is kept, as turns that start between 0 and 360 degrees', () => {
     const halfMetres = (min: number, max: number) => fc.integer({ min, max }).map((value) => value / 2)
     const areas = fc.array(

@@ -2,6 +2,9 @@ import { between, containsPoint, nearestInside, type Point, point, type Rectangl
 
 const SLACK = 1e-9
 
+/** A place within a turn that, unlike its middle, is no point of symmetry where another edge may touch. */
+const OFF_THE_MIDDLE = 0.381_966
+
 /** The part of a segment inside a rectangle, edges included; null where there is none. */
 export function clipSegment(segment: Segment, area: Rectangle): Segment | null {
   const dx = segment.to.x - segment.from.x
@@ -53,10 +56,11 @@ export function clipCircle(centre: Point, radius: number, areas: readonly Rectan
   const first = sorted[0]
   const isKept = (degrees: number) =>
     areas.every((area) => containsPoint(area, pointOnCircle(centre, radius, degrees), SLACK))
-  if (first === undefined) return isKept(0) ? [{ fromDegrees: 0, toDegrees: 360 }] : []
+  // An edge that only touches the circle does so at a quarter turn: there every circle would seem to be inside.
+  if (first === undefined) return isKept(45) ? [{ fromDegrees: 0, toDegrees: 360 }] : []
   const turns = sorted
     .map((fromDegrees, index) => ({ fromDegrees, toDegrees: sorted[index + 1] ?? first + 360 }))
-    .filter(({ fromDegrees, toDegrees }) => isKept((fromDegrees + toDegrees) / 2))
+    .filter(({ fromDegrees, toDegrees }) => isKept(fromDegrees + OFF_THE_MIDDLE * (toDegrees - fromDegrees)))
   return joinTurns(turns)
 }
 

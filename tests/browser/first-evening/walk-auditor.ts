@@ -10,10 +10,11 @@ export function walkAuditor(): void {
       const auditor = await arrive(browser, 'auditor')
       const { page } = auditor
       await goFromHome(page, 'Planned and done')
+      await expect(page).toHaveTitle(/^Planned and done · /)
       await auditor.lookAround()
       await page.getByRole('link', { name: new RegExp(`${SPARKS}, Know the places.* done [1-9]\\d* minutes`) }).click()
       const evidence = page.getByRole('region', { name: `Know the places, ${SPARKS}` })
-      await expect(evidence).toContainText(/8 children and 1 guests?/)
+      await expect(evidence).toContainText(/8 children, guests: 1/)
       await expect(evidence).toContainText(PEOPLE.assistant)
       await evidence.getByRole('button', { name: /^Check this line/ }).click()
       await expect(evidence.getByText(/^It holds: line \d+ is in the book of \d+ lines/)).toBeVisible()

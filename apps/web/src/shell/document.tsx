@@ -1,11 +1,10 @@
 import type { Metadata, Viewport } from 'next'
 import type { ReactNode } from 'react'
-import { shellMessage } from '../messages/shell'
 import { clubFace, toolFace } from '../styles/faces'
 import '../styles/app.css'
 
+/** Without a title: each desk page's frame renders its own, and the phone's pages set theirs as views change. */
 export const documentMetadata: Metadata = {
-  title: { default: shellMessage('product'), template: `%s · ${shellMessage('product')}` },
   robots: { index: false, follow: false },
   formatDetection: { telephone: false, date: false, address: false, email: false },
 }

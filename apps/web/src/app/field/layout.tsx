@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react'
+import { shellMessage } from '../../messages/shell'
 import { Document, documentMetadata, documentViewport } from '../../shell/document'
 
-export const metadata = documentMetadata
+export const metadata = { ...documentMetadata, title: shellMessage('product') }
 export const viewport = documentViewport
 export const dynamic = 'error'
 

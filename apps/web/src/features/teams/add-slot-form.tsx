@@ -4,6 +4,7 @@ import { paths, pathTo } from '@espalier/contract/paths'
 import type { Season, SpaceRow } from '@espalier/contract/places'
 import { teamsMessage } from '../../messages/teams'
 import { CommandForm } from '../../shell/command-form'
+import { dateWords } from '../../shell/dates'
 import { choiceOf, textOf } from '../../shell/form-values'
 import { NumberField } from '../../ui/number-field/number-field'
 import { numberFromText } from '../../ui/number-field/number-text'
@@ -39,7 +40,7 @@ export function AddSlotForm({ clubId, teamId, season, spaces }: AddSlotFormProps
             validFrom: textOf(form, 'validFrom'),
             validTo: textOf(form, 'validTo'),
           },
-          done: teamsMessage('slotAdded'),
+          done: addedWords(season, textOf(form, 'validFrom'), textOf(form, 'validTo')),
         }
       }}
     >
@@ -96,4 +97,10 @@ export function AddSlotForm({ clubId, teamId, season, spaces }: AddSlotFormProps
       )}
     </CommandForm>
   )
+}
+
+/** Days outside the season are not refused, but they become no dates; that is said. */
+export function addedWords(season: Pick<Season, 'firstDay' | 'lastDay'>, from: string, until: string): string {
+  if (from >= season.firstDay && until <= season.lastDay) return teamsMessage('slotAdded')
+  return teamsMessage('slotAddedInSeason', { from: dateWords(season.firstDay), until: dateWords(season.lastDay) })
 }

@@ -28,6 +28,8 @@ type PageFrameProps = {
 export function PageFrame(props: PageFrameProps) {
   return (
     <div className="mx-auto flex min-h-dvh max-w-page flex-col px-4 pb-12 desk:px-8">
+      {/* React lifts it into the head: every page says where one is, also to whoever only hears it. */}
+      <title>{`${props.title} · ${props.owner.title}`}</title>
       <a
         href="#page"
         className="sr-only focus:not-sr-only focus:absolute focus:left-4 focus:top-2 focus:bg-sheet focus:p-3"

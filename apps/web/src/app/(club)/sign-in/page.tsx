@@ -5,7 +5,7 @@ import { signInMessage } from '../../../messages/sign-in'
 import { PlainPage } from '../../../shell/club-page'
 
 // The link's secret stands behind the #, which browsers never send; the referrer is withheld all the same.
-export const metadata: Metadata = { title: signInMessage('title'), referrer: 'no-referrer' }
+export const metadata: Metadata = { referrer: 'no-referrer' }
 
 export default async function SignInPage() {
   const clubs = (await findMe())?.clubs ?? []

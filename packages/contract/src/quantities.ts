@@ -12,7 +12,7 @@ export const uuid = z.string().check(z.regex(UUID, 'must be a lower-case UUID'))
 export const lengthMm = z.int().check(z.minimum(1), z.maximum(150_000)) as unknown as z.ZodMiniType<Millimetres>
 export const offsetMm = z.int().check(z.minimum(-150_000), z.maximum(150_000)) as unknown as z.ZodMiniType<Millimetres>
 
-/** Sides of a practice space: from 5 m, the smallest grid anyone sets out, to 150 m. */
+/** Sides of a practice space: from 5 m, the smallest grid anyone sets out, to 150 m (habit: common practice, no source). */
 export const spaceSideMm = z.int().check(z.minimum(5_000), z.maximum(150_000)) as unknown as z.ZodMiniType<Millimetres>
 
 export const minutes = z.int().check(z.minimum(0), z.maximum(600)) as unknown as z.ZodMiniType<Minutes>

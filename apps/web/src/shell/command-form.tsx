@@ -2,12 +2,11 @@
 
 import { useRouter } from 'next/navigation'
 import { type FormEvent, type ReactNode, useState } from 'react'
-import type { Failure } from '../api/browser'
 import { newUuid } from '../api/identifiers'
 import { useCommand } from '../api/use-command'
 import { Button } from '../ui/button/button'
 import { Status } from '../ui/status/status'
-import { FailureNotice } from './failure-notice'
+import { FailureNotice, wrongAt } from './failure-notice'
 
 /** What a form reads from its fields: a body to send, or what is wrong, by field. */
 export type FormReading =
@@ -59,7 +58,7 @@ export function CommandForm(props: CommandFormProps) {
 
   return (
     <form onSubmit={submit} noValidate={false} className="flex flex-col gap-5">
-      {children((field) => wrong[field] ?? wrongAtField(failure, field))}
+      {children((field) => wrong[field] ?? wrongAt(failure, `/${field}`))}
       <FailureNotice failure={failure} {...(props.labels === undefined ? {} : { labels: props.labels })} />
       <div>
         <Button type="submit" kind={kind} aria-busy={state === 'sending'}>
@@ -69,9 +68,4 @@ export function CommandForm(props: CommandFormProps) {
       <Status>{done}</Status>
     </form>
   )
-}
-
-function wrongAtField(failure: Failure | null, field: string): string | undefined {
-  if (failure?.kind !== 'problem') return undefined
-  return failure.problem.errors?.find((error) => error.pointer === `/${field}`)?.detail
 }

@@ -1,4 +1,5 @@
 // Database, API and pages on one machine, until somebody says stop.
+import { randomBytes } from 'node:crypto'
 import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
@@ -10,7 +11,7 @@ import { AlreadyRunningError, removeNote, takeLock, writeNote } from './running.
 const READY_SECONDS = 60
 
 /**
- * @param {{ root: string, folder: string, port: number, databaseUrl: string | null, development: boolean }} wish
+ * @param {{ root: string, folder: string, port: number, databaseUrl: string | null, trustedProxies: string | null, development: boolean }} wish
  * `programs` is replaced by tests of the launcher itself.
  */
 export async function launch({
@@ -18,6 +19,7 @@ export async function launch({
   folder,
   port,
   databaseUrl,
+  trustedProxies,
   development,
   programs = programsOf(root, development),
 }) {
@@ -27,8 +29,8 @@ export async function launch({
   const stops = []
   try {
     const address = `http://127.0.0.1:${port}`
-    const wish = { root, folder, port, databaseUrl, programs, address, stops, signal: interruption.signal }
-    const { children, links } = await startEverything(wish)
+    const wish = { root, folder, port, databaseUrl, trustedProxies, programs, address, stops }
+    const { children, links } = await startEverything({ ...wish, signal: interruption.signal })
     console.log(`\nEspalier is ready: ${address}\n`)
     if (links) console.log(`${links.trim()}\n`)
     console.log('Stop it with Ctrl-C.')
@@ -41,7 +43,7 @@ export async function launch({
 }
 
 /** Each thing that was started adds its own end to `stops`; the last one started is the first to stop. */
-async function startEverything({ root, folder, port, databaseUrl, programs, address, stops, signal }) {
+async function startEverything({ root, folder, port, databaseUrl, trustedProxies, programs, address, stops, signal }) {
   const database = await openDatabase({ folder, databaseUrl })
   const lock = await takeLock(database.ownerUrl, folder).catch(async (error) => {
     // Whoever holds the lock needs the server; without a holder nobody does.
@@ -56,11 +58,20 @@ async function startEverything({ root, folder, port, databaseUrl, programs, addr
     return child
   }
   const webPort = await freePort()
-  const web = start(programs.web(webPort), { ESPALIER_API_ORIGIN: address, NEXT_TELEMETRY_DISABLED: '1' })
+  // Of this start alone: by it the API knows a question of the pages, and counts it for whoever looks at them.
+  const shared = { ESPALIER_WEB_KEY: randomBytes(32).toString('base64url') }
+  const web = start(programs.web(webPort), { ...shared, ESPALIER_API_ORIGIN: address, NEXT_TELEMETRY_DISABLED: '1' })
   await migrateDatabase(root, database, signal)
   const common = databaseEnvironment(database, address)
   const webOrigin = `http://127.0.0.1:${webPort}`
-  const api = start(programs.api, { ...common, HOST: '127.0.0.1', PORT: String(port), ESPALIER_WEB_ORIGIN: webOrigin })
+  const api = start(programs.api, {
+    ...common,
+    ...shared,
+    ...(trustedProxies === null ? {} : { ESPALIER_TRUSTED_PROXIES: trustedProxies }),
+    HOST: '127.0.0.1',
+    PORT: String(port),
+    ESPALIER_WEB_ORIGIN: webOrigin,
+  })
   writeNote(folder, { pid: process.pid, address })
   stops.push(async () => removeNote(folder))
   const children = [api, web]

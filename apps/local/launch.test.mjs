@@ -104,6 +104,13 @@ function killAtOnce(pids) {
   }
 }
 
+/** The environment of the stand-in with this name. */
+function environmentOf(launcher, name) {
+  const pid = familyOf(launcher.child.pid).find((one) => readFileSync(`/proc/${one}/cmdline`, 'utf8').includes(name))
+  const lines = readFileSync(`/proc/${pid}/environ`, 'utf8').split('\0')
+  return Object.fromEntries(lines.map((line) => [line.slice(0, line.indexOf('=')), line.slice(line.indexOf('=') + 1)]))
+}
+
 const isAlive = (pid) => existsSync(`/proc/${pid}`) && !/^State:\s+Z/m.test(readFileSync(`/proc/${pid}/status`, 'utf8'))
 
 describe('the launcher', () => {
@@ -240,6 +247,24 @@ describe('the launcher', () => {
     expect(launcher.code).toBe(1)
     expect(launcher.output).toContain('The api ended by itself (SIGKILL)')
     expect(postmasterPid(folder)).toBeNull()
+  })
+
+  test('API and pages share a key of this start alone, and the API hears how many proxies to trust', async () => {
+    const [folder, port] = [newFolder(), await freePort()]
+    const keys = []
+    for (const environment of [{ ESPALIER_TRUSTED_PROXIES: '2', ESPALIER_WEB_KEY: 'of the shell' }, {}]) {
+      const launcher = await start(folder, port, environment)
+      const [api, web] = ['\0api\0', '\0web\0'].map((name) => environmentOf(launcher, name))
+      expect(api.ESPALIER_WEB_KEY).toMatch(/^[\w-]{43}$/)
+      expect(web.ESPALIER_WEB_KEY).toBe(api.ESPALIER_WEB_KEY)
+      expect([api.ESPALIER_TRUSTED_PROXIES, web.ESPALIER_TRUSTED_PROXIES]).toEqual([
+        environment.ESPALIER_TRUSTED_PROXIES,
+        undefined,
+      ])
+      keys.push(api.ESPALIER_WEB_KEY)
+      await end(launcher, 'SIGTERM')
+    }
+    expect(new Set(keys).size).toBe(2)
   })
 
   test('DATABASE_URL takes another server, which keeps running and never gives its owner to a program', async () => {

@@ -39,6 +39,7 @@ describe('what is asked for', () => {
       port: 4173,
       folder: null,
       databaseUrl: null,
+      trustedProxies: null,
     })
     expect(readArguments(['--build-only'], { PORT: '5000', ESPALIER_DATA: 'here' })).toMatchObject({
       buildOnly: true,
@@ -51,6 +52,9 @@ describe('what is asked for', () => {
     for (const text of ['0', '65536', '80.5', 'web']) expect(() => readPort(text)).toThrow(`PORT is ${text}`)
     expect(() => readDatabaseUrl('mysql://x')).toThrow('postgresql://')
     expect(() => readArguments(['--fast'], {})).toThrow('--fast')
+    for (const text of ['-1', '11', '1.5', 'all']) {
+      expect(() => readArguments([], { ESPALIER_TRUSTED_PROXIES: text })).toThrow(`ESPALIER_TRUSTED_PROXIES is ${text}`)
+    }
   })
 
   test('a Node that is too old is named with the oldest that works', () => {

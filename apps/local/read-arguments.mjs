@@ -15,6 +15,7 @@ export function readArguments(args, environment) {
     port: readPort(environment.PORT),
     folder: environment.ESPALIER_DATA || null,
     databaseUrl: readDatabaseUrl(environment.DATABASE_URL),
+    trustedProxies: readTrustedProxies(environment.ESPALIER_TRUSTED_PROXIES),
   }
 }
 
@@ -30,5 +31,12 @@ export function readPort(text) {
 export function readDatabaseUrl(text) {
   if (text === undefined || text === '') return null
   if (!/^postgres(ql)?:\/\//.test(text)) throw new Error('DATABASE_URL must begin with postgresql://')
+  return text
+}
+
+/** How many proxies before the API may name the visitor's address; null where nobody said. */
+function readTrustedProxies(text) {
+  if (text === undefined || text === '') return null
+  if (!/^([0-9]|10)$/.test(text)) throw new Error(`ESPALIER_TRUSTED_PROXIES is ${text}; it must be from 0 to 10.`)
   return text
 }

@@ -44,11 +44,21 @@ async function stopRunning() {
   await running?.ended
 }
 
+/** As apps/api sets it by default. */
+const ANONYMOUS_A_MINUTE = 60
+
 const linksIn = (output) => [...output.matchAll(/http:\S+\/sign-in#([0-9a-f-]{36})\.([A-Za-z0-9_-]{43})/g)]
 
 // Builds first where the sources are newer than what was built.
 beforeAll(async () => {
-  environment = { ...process.env, DATABASE_URL: '', ESPALIER_DATA: join(outer, 'data'), PORT: String(await freePort()) }
+  environment = {
+    ...process.env,
+    DATABASE_URL: '',
+    ESPALIER_DATA: join(outer, 'data'),
+    PORT: String(await freePort()),
+    // The tests stand for a proxy, and so for several visitors.
+    ESPALIER_TRUSTED_PROXIES: '1',
+  }
   await startAndWait()
 }, 300_000)
 
@@ -72,6 +82,19 @@ describe('npm start, with the real API and pages', () => {
     expect(await page.text()).toContain('<html')
     const unknown = await fetch(`${origin}/v1/clubs/${links[0][1]}`)
     expect(unknown.headers.get('content-type')).toContain('application/problem+json')
+  })
+
+  test('a visitor who looks at pages too often is refused there and leaves the others theirs', async () => {
+    // A login that is none: each page asks the API who that is, and the API counts the question as anonymous.
+    const cookie = `__Host-espalier-login=${'A'.repeat(43)}`
+    const readPage = async (visitor) => {
+      const headers = { cookie, 'x-forwarded-for': visitor }
+      return (await fetch(`http://127.0.0.1:${environment.PORT}/`, { headers })).status
+    }
+    const statuses = []
+    for (let at = 0; at <= ANONYMOUS_A_MINUTE; at += 1) statuses.push(await readPage('192.0.2.1'))
+    expect([new Set(statuses.slice(0, -1)), statuses.at(-1)]).toEqual([new Set([200]), 500])
+    expect(await readPage('192.0.2.2')).toBe(200)
   })
 
   test('npm run club makes a club beside it, with a link to the same origin', async () => {

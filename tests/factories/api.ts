@@ -26,6 +26,7 @@ export const TEST_SETTINGS: Settings = {
   origins: [ORIGIN],
   webOrigin: null,
   trustedProxies: 0,
+  webKey: null,
   limits: { anonymous: MANY, login: MANY, operations: MANY, pages: MANY, files: MANY },
   logLevel: 'silent',
 }

@@ -51,6 +51,10 @@ describe('docker-compose.yml (Compose Specification, published JSON schema)', ()
       )
     expect(readServerConfig(filled(services.api.environment))).toMatchObject({ trustedProxies: 1, host: '0.0.0.0' })
     expect(readMigrationConfig(filled(services.migrate.environment)).ownerUrl).toContain('@database:5432/espalier')
+    // The pages are believed about their visitors by the key that both have.
+    const { webKey } = readServerConfig(filled(services.api.environment))
+    expect(webKey).toBe(operatorValues.WEB_KEY)
+    expect(filled(services.web.environment).ESPALIER_WEB_KEY).toBe(webKey)
     const { ESPALIER_KEK: _, ...withoutKey } = filled(services.api.environment)
     expect(() => readServerConfig(withoutKey)).toThrow('ESPALIER_KEK')
   })
@@ -61,5 +65,6 @@ const operatorValues: Readonly<Record<string, string>> = {
   APP_PASSWORD: 'an-application-password-of-tests',
   IDENTITY_PASSWORD: 'an-identity-password-of-tests',
   KEY_ENCRYPTION_KEY: Buffer.alloc(32, 7).toString('base64url'),
+  WEB_KEY: Buffer.alloc(32, 8).toString('base64url'),
   DOMAIN: 'club.example',
 }

@@ -36,6 +36,8 @@ const serverVariables = databaseVariables.extend({
   ESPALIER_WEB_ORIGIN: origin,
   /** How many proxies before the API may name the visitor's address. */
   ESPALIER_TRUSTED_PROXIES: z.coerce.number().int().min(0).max(10).default(0),
+  /** Shared with Next alone, which names a page's visitor by it; without one all pages count as one visitor. */
+  ESPALIER_WEB_KEY: z.string().min(32).optional(),
   LOG_LEVEL: z.enum(['error', 'warn', 'info', 'debug', 'silent']).default('info'),
 })
 
@@ -65,6 +67,7 @@ export type ServerConfig = DatabaseConfig & {
   readonly port: number
   readonly webOrigin: string
   readonly trustedProxies: number
+  readonly webKey: string | null
   readonly logLevel: z.infer<typeof serverVariables>['LOG_LEVEL']
 }
 
@@ -88,6 +91,7 @@ export function readServerConfig(environment: Environment): ServerConfig {
     port: variables.PORT,
     webOrigin: variables.ESPALIER_WEB_ORIGIN,
     trustedProxies: variables.ESPALIER_TRUSTED_PROXIES,
+    webKey: variables.ESPALIER_WEB_KEY ?? null,
     logLevel: variables.LOG_LEVEL,
   }
 }

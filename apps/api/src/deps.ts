@@ -12,6 +12,8 @@ export type Settings = {
   readonly webOrigin: string | null
   /** How many proxies before this process may name the visitor's address. */
   readonly trustedProxies: number
+  /** What Next sends to be believed about the address of a page's visitor; null where nobody is. */
+  readonly webKey: string | null
   readonly limits: {
     readonly anonymous: RateLimit
     readonly login: RateLimit

@@ -22,5 +22,12 @@ const DESCRIBING: Deps = {
   now: () => 0,
   newId: () => '00000000-0000-7000-8000-000000000000',
   migrations: [],
-  settings: { origins: [], webOrigin: null, trustedProxies: 0, limits: DEFAULT_LIMITS, logLevel: 'silent' },
+  settings: {
+    origins: [],
+    webOrigin: null,
+    trustedProxies: 0,
+    webKey: null,
+    limits: DEFAULT_LIMITS,
+    logLevel: 'silent',
+  },
 }

@@ -12,6 +12,7 @@ const config = readServerConfig(process.env)
 const deps = await startDeps(config, {
   webOrigin: config.webOrigin,
   trustedProxies: config.trustedProxies,
+  webKey: config.webKey,
   logLevel: config.logLevel,
 })
 const app = await buildApp(deps)

@@ -31,6 +31,7 @@ export async function startDeps(
       origins: [config.origin],
       webOrigin: null,
       trustedProxies: 0,
+      webKey: null,
       limits: DEFAULT_LIMITS,
       logLevel: 'info',
       ...settings,

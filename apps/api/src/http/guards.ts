@@ -8,6 +8,7 @@ import { isBuiltFile } from './pages'
 import { ProblemError, unwrap } from './problem-error'
 import { makeRateCounter, type RateAnswer, type RateCounter } from './rate-limits'
 import type { RouteAccess } from './request-state'
+import { visitorOf } from './visitor'
 
 type Counters = Readonly<Record<keyof Settings['limits'], RateCounter>>
 
@@ -34,7 +35,8 @@ export function makeRequestGuard(deps: Deps) {
     }
     if (isUnsafe(request.method)) guardWrite(request, deps)
     if (access === undefined || access.kind === 'open') {
-      count(reply, counters.anonymous, limits.anonymous.requests, limits.anonymous.windowSeconds, request.ip)
+      const visitor = visitorOf(request, deps.settings.webKey)
+      count(reply, counters.anonymous, limits.anonymous.requests, limits.anonymous.windowSeconds, visitor)
       return
     }
     request.login = await findLoginOf(request, reply, deps, counters)
@@ -63,7 +65,7 @@ async function findLoginOf(
   const token = readLoginToken(request.headers.cookie)
   const login = token === null ? null : await findLogin(deps.pools.identity, hashToken(token), deps.now())
   if (login !== null) return login
-  count(reply, counters.anonymous, requests, windowSeconds, request.ip)
+  count(reply, counters.anonymous, requests, windowSeconds, visitorOf(request, deps.settings.webKey))
   throw new ProblemError({ code: 'not-signed-in' })
 }
 

@@ -1,8 +1,9 @@
 import httpProxy, { type FastifyHttpProxyOptions } from '@fastify/http-proxy'
-import type { FastifyInstance, FastifyReply } from 'fastify'
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify'
 import { ProblemError } from './problem-error'
 import { sendProblem } from './problems'
 import { API_HEADERS } from './security-headers'
+import { VISITOR_HEADER, WEB_KEY_HEADER } from './visitor'
 
 const POLICY = 'content-security-policy'
 
@@ -19,7 +20,10 @@ const PAGE_HEADERS = {
   [POLICY]: "frame-ancestors 'none'",
 } as const
 
-/** A page is read without a body, so whatever speaks of one, or asks for another kind of connection, ends here. */
+/**
+ * A page is read without a body, so whatever speaks of one, or asks for another kind of connection, ends here; so does
+ * a key that only Next may send to us.
+ */
 const ENDS_HERE: ReadonlySet<string> = new Set([
   'content-length',
   'content-type',
@@ -29,6 +33,7 @@ const ENDS_HERE: ReadonlySet<string> = new Set([
   'trailer',
   'transfer-encoding',
   'upgrade',
+  WEB_KEY_HEADER,
 ])
 
 /** Everything that is not the API's is a page: it is passed to Next, which sets the headers of its pages itself. */
@@ -82,11 +87,16 @@ function proxyTo(webOrigin: string): FastifyHttpProxyOptions {
         const { request } = reply as FastifyReply
         sendProblem(request, reply as FastifyReply, { code: 'not-ready' })
       },
-      rewriteRequestHeaders: (request, headers) => ({
-        ...Object.fromEntries(Object.entries(headers).filter(([name]) => !ENDS_HERE.has(name))),
-        'x-request-id': (request as { id?: string }).id ?? '',
-        'x-forwarded-host': request.headers.host ?? '',
-      }),
+      rewriteRequestHeaders: (request, headers) => {
+        const { id, ip } = request as FastifyRequest
+        return {
+          ...Object.fromEntries(Object.entries(headers).filter(([name]) => !ENDS_HERE.has(name))),
+          'x-request-id': id,
+          'x-forwarded-host': request.headers.host ?? '',
+          // Overwrites what a visitor may have sent under this name.
+          [VISITOR_HEADER]: ip,
+        }
+      },
       rewriteHeaders: (headers) => {
         // How Next keeps its connection to us says nothing of ours to the visitor.
         const { 'x-powered-by': _, connection: __, 'keep-alive': ___, ...kept } = headers

@@ -7,6 +7,7 @@ import { cache } from 'react'
 import * as z from 'zod/mini'
 import { pages } from '../paths'
 import { LOGIN_COOKIE, loginCookieHeader } from './login-cookie'
+import { visitorHeaders } from './visitor-headers'
 
 /** The API gave no answer a page can show; the error page takes over. */
 export class ApiFailure extends Error {
@@ -75,13 +76,16 @@ function apiOrigin(): string {
   return origin
 }
 
-/** Only the login and the request id go on: nothing else of a visitor's request is the API's business. */
+/** Only the login, the request id and who to count go on: nothing else of a visitor's request is the API's business. */
 async function forwardedHeaders(): Promise<Headers> {
   const forwarded = new Headers({ accept: 'application/json' })
   const login = await readLoginHeader()
   if (login !== null) forwarded.set('cookie', login)
-  const requestId = (await headers()).get('x-request-id')
+  const asked = await headers()
+  const requestId = asked.get('x-request-id')
   if (requestId !== null) forwarded.set('x-request-id', requestId)
+  const visitor = visitorHeaders(asked, process.env.ESPALIER_WEB_KEY)
+  for (const [name, value] of Object.entries(visitor)) forwarded.set(name, value)
   return forwarded
 }
 

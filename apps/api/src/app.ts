@@ -17,12 +17,31 @@ import './http/request-state'
 import { setApiHeaders } from './http/security-headers'
 
 const BODY_BYTES_MAX = 64 * 1024
-const REQUEST_TIMEOUT_MILLISECONDS = 15_000
-const HEADERS_TIMEOUT_MILLISECONDS = 10_000
-const CONNECTION_TIMEOUT_MILLISECONDS = 30_000
+
+/** How long a visitor may take; by habit of the project, far more than a phone at the edge of its signal needs. */
+export type SocketLimits = {
+  readonly headersMilliseconds: number
+  /** Headers and body together. */
+  readonly requestMilliseconds: number
+  /** Without a byte in either direction. */
+  readonly idleMilliseconds: number
+  /** How often it is looked who is over these limits. */
+  readonly checkMilliseconds: number
+}
+
+const SOCKET_LIMITS: SocketLimits = {
+  headersMilliseconds: 10_000,
+  requestMilliseconds: 15_000,
+  idleMilliseconds: 30_000,
+  checkMilliseconds: 1_000,
+}
 
 /** The whole server, wired by hand in the order in which a request meets its parts; listening is somebody else's. */
-export async function buildApp(deps: Deps, beforeRoutes: (app: Api) => Promise<void> = async () => {}): Promise<Api> {
+export async function buildApp(
+  deps: Deps,
+  beforeRoutes: (app: Api) => Promise<void> = async () => {},
+  limits: SocketLimits = SOCKET_LIMITS,
+): Promise<Api> {
   z.config(z.locales.en())
   const app = Fastify({
     // The framework and the proxy log errors of their own, under this name.
@@ -33,9 +52,10 @@ export async function buildApp(deps: Deps, beforeRoutes: (app: Api) => Promise<v
     genReqId: deps.newId,
     trustProxy: (_address, hop) => hop < deps.settings.trustedProxies,
     bodyLimit: BODY_BYTES_MAX,
-    requestTimeout: REQUEST_TIMEOUT_MILLISECONDS,
-    connectionTimeout: CONNECTION_TIMEOUT_MILLISECONDS,
-    http: { headersTimeout: HEADERS_TIMEOUT_MILLISECONDS },
+    requestTimeout: limits.requestMilliseconds,
+    connectionTimeout: limits.idleMilliseconds,
+    // Node looks only every half minute unless it is told to look more often.
+    http: { headersTimeout: limits.headersMilliseconds, connectionsCheckingInterval: limits.checkMilliseconds },
     exposeHeadRoutes: false,
     onProtoPoisoning: 'error',
     onConstructorPoisoning: 'error',

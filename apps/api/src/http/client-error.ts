@@ -3,6 +3,9 @@ import { problems } from '@espalier/contract/problems'
 import { PROBLEM_CONTENT_TYPE, problemBody } from './problems'
 import { API_HEADERS } from './security-headers'
 
+/** Long enough for the answer to arrive, by habit of the project; hanging up at once could overtake it. */
+const LINGER_MILLISECONDS = 500
+
 /** Answers what never became a request: malformed HTTP, headers too long, or too slow to arrive. */
 export function makeClientErrorHandler(newId: () => string) {
   return (error: NodeJS.ErrnoException, socket: Socket): void => {
@@ -20,5 +23,7 @@ export function makeClientErrorHandler(newId: () => string) {
       'connection: close',
     ]
     socket.end(`${headers.join('\r\n')}\r\n\r\n${body}`)
+    // Whoever never hangs up would keep the connection for ever.
+    setTimeout(() => socket.destroy(), LINGER_MILLISECONDS).unref()
   }
 }

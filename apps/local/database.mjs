@@ -82,6 +82,7 @@ export async function migrateDatabase(root, { ownerUrl, secrets }, signal) {
       ESPALIER_APP_PASSWORD: secrets.app,
       ESPALIER_IDENTITY_PASSWORD: secrets.identity,
       ESPALIER_SIGNER_PASSWORD: secrets.signer,
+      ESPALIER_KEK: secrets.keyEncryptionKey,
     },
   })
 }

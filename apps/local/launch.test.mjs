@@ -5,6 +5,7 @@ import { networkInterfaces, tmpdir } from 'node:os'
 import { dirname, join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { fileURLToPath } from 'node:url'
+import pg from 'pg'
 import { afterEach, beforeAll, describe, expect, test } from 'vitest'
 import { ensureBuilt } from './build.mjs'
 import { freePort } from './ports.mjs'
@@ -281,6 +282,32 @@ describe('the launcher', () => {
     expect(existsSync(join(folder, 'postgres'))).toBe(false)
     await end(launcher, 'SIGTERM')
     expect((await start(folder, port, { DATABASE_URL: server.urlOf('the club') })).output).toContain('is ready')
+    expect(await ask(port, '/count')).toEqual([{ count: 1 }])
+  })
+
+  test('without its secrets an external database is refused untouched, and with them back it is found again', async () => {
+    const [folder, port] = [newFolder(), await freePort()]
+    const server = await startPostgres({ folder: join(newFolder(), 'other'), password: 'a-password-of-the-owner' })
+    started.unshift(server)
+    const DATABASE_URL = server.urlOf('the club')
+    const first = await start(folder, port, { DATABASE_URL })
+    await ask(port, '/add')
+    await end(first, 'SIGTERM')
+    const file = join(folder, 'secrets.json')
+    const secrets = readFileSync(file, 'utf8')
+    rmSync(file)
+    const second = await start(folder, port, { DATABASE_URL })
+    expect(second.code).toBe(1)
+    expect(second.output).toContain('Put the secrets.json that belongs to this database back')
+    writeFileSync(file, secrets)
+    const app = new URL(DATABASE_URL)
+    app.username = 'espalier_app'
+    app.password = JSON.parse(secrets).app
+    const client = new pg.Client({ connectionString: app.href })
+    // The password of before: the refused start has set none of its own.
+    await client.connect()
+    await client.end()
+    expect((await start(folder, port, { DATABASE_URL })).output).toContain('is ready')
     expect(await ask(port, '/count')).toEqual([{ count: 1 }])
   })
 })

@@ -1,5 +1,6 @@
 // The passwords of the database and the key that wraps the keys of children's names: made once, readable by their
-// owner only, and never in the database. Whoever copies the data folder must keep this file with it.
+// owner only, and never in the database. Whoever copies the data folder, or has the database elsewhere by DATABASE_URL,
+// must keep this file with it: the database remembers its key and takes no other.
 import { randomBytes } from 'node:crypto'
 import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'

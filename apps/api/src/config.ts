@@ -14,6 +14,11 @@ const origin = z
     'must be an origin such as http://127.0.0.1:4173',
   )
 
+/** 32 random bytes in base64url; wraps the key of each child's name and is never in the database. */
+const nameKey = z
+  .string()
+  .refine((text) => /^[A-Za-z0-9_-]{43}$/.test(text), 'must be 32 bytes in base64url (43 characters)')
+
 const databaseVariables = z.object({
   /** The database as espalier_app, which sees one club at a time. */
   ESPALIER_APP_DATABASE_URL: databaseUrl,
@@ -21,10 +26,7 @@ const databaseVariables = z.object({
   ESPALIER_IDENTITY_DATABASE_URL: databaseUrl,
   ESPALIER_APP_CONNECTIONS: count(10, 100),
   ESPALIER_IDENTITY_CONNECTIONS: count(4, 100),
-  /** 32 random bytes in base64url; wraps the key of each child's name and is never in the database. */
-  ESPALIER_KEK: z
-    .string()
-    .refine((text) => /^[A-Za-z0-9_-]{43}$/.test(text), 'must be 32 bytes in base64url (43 characters)'),
+  ESPALIER_KEK: nameKey,
   /** What people type into the address bar; sign-in links begin with it. */
   ESPALIER_ORIGIN: origin,
 })
@@ -48,9 +50,15 @@ const migrationVariables = z.object({
   ESPALIER_IDENTITY_PASSWORD: z.string().min(16),
   /** Without one nobody can log in as the signer. */
   ESPALIER_SIGNER_PASSWORD: z.string().min(16).optional(),
+  /** Compared with what the database remembers of its key, before anything is changed. */
+  ESPALIER_KEK: nameKey,
 })
 
-export type MigrationConfig = { readonly ownerUrl: string; readonly passwords: RolePasswords }
+export type MigrationConfig = {
+  readonly ownerUrl: string
+  readonly passwords: RolePasswords
+  readonly keyEncryptionKey: Buffer
+}
 
 export type DatabaseConfig = {
   readonly appUrl: string
@@ -101,6 +109,7 @@ export function readMigrationConfig(environment: Environment): MigrationConfig {
   const variables = parse(migrationVariables, environment)
   return {
     ownerUrl: variables.DATABASE_URL,
+    keyEncryptionKey: Buffer.from(variables.ESPALIER_KEK, 'base64url'),
     passwords: {
       espalier_app: variables.ESPALIER_APP_PASSWORD,
       espalier_identity: variables.ESPALIER_IDENTITY_PASSWORD,

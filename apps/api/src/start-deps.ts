@@ -4,11 +4,15 @@ import { fileURLToPath } from 'node:url'
 import { accessRules } from '@espalier/domain/access'
 import type { DatabaseConfig } from './config'
 import { readMigrations } from './db/migrate'
-import { openPools } from './db/pool'
+import { requireNameKey } from './db/name-key'
+import { closePools, openPools } from './db/pool'
 import { DEFAULT_LIMITS, type Deps, type Settings } from './deps'
 import { makeNewId } from './new-id'
 
-/** The parts of a running program; the pools are open, and refuse a role that could pass a club's wall. */
+/**
+ * The parts of a running program; the pools are open, and refuse a role that could pass a club's wall. Refuses a key
+ * that does not open the children's names of this database.
+ */
 export async function startDeps(
   config: DatabaseConfig,
   changed: Partial<Settings> & { readonly now?: () => number } = {},
@@ -18,6 +22,12 @@ export async function startDeps(
     // A connection that dies unused is replaced by the pool; its words may name a host, so only its kind is said.
     process.stderr.write(`${JSON.stringify({ level: 40, msg: 'idle connection lost', kind: error.name })}\n`)
   })
+  try {
+    await requireNameKey(pools.app, config.keyEncryptionKey)
+  } catch (error) {
+    await closePools(pools)
+    throw error
+  }
   // Both this source and the bundle made of it lie one folder below the app.
   const migrations = readMigrations(join(dirname(fileURLToPath(import.meta.url)), '../../../prisma/migrations'))
   return {

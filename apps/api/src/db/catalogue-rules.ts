@@ -55,6 +55,10 @@ export const CATALOGUE_RULES = {
       or exists (select from pg_auth_members m where m.member = r.oid)
       or has_schema_privilege(r.oid, 'public', 'create') or has_schema_privilege(r.oid, 'pg_catalog', 'create')
       or has_database_privilege(r.oid, current_database(), 'create') or has_database_privilege(r.oid, current_database(), 'temporary')`,
+  'the runtime roles make, read and change no large object': `
+    select v.name || ' ' || p.oid::regprocedure::text as broken from (values ${RUNTIME}) v (name), pg_proc p
+    where p.pronamespace = 'pg_catalog'::regnamespace and p.proname ~ '^lo(_.*|read|write)$'
+      and has_function_privilege(v.name, p.oid, 'execute')`,
   'the runtime roles cannot truncate, reference or trigger': `
     select c.relname || ' ' || v.name as broken from (values ${RUNTIME}) v (name), pg_class c
     where c.relkind = 'r' and c.relnamespace in ('public'::regnamespace, 'identity'::regnamespace)

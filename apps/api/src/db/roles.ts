@@ -47,7 +47,23 @@ export async function ensureDatabaseAccess(owner: ClientBase): Promise<void> {
   await owner.query(`grant usage, create on schema public to ${MIGRATION_ROLE}`)
   await owner.query('grant usage on schema public to espalier_app, espalier_signer')
   for (const role of RUNTIME_ROLES) await owner.query(`grant connect on database ${database} to ${role}`)
+  await owner.query(KEEP_LARGE_OBJECTS_BACK)
 }
+
+/**
+ * Large objects stand beside every table, and no wall between clubs holds for them; everybody may make and read them in
+ * a new database. Here nobody does. Once taken away nothing is altered again, because two starts at once would collide.
+ */
+const KEEP_LARGE_OBJECTS_BACK = `
+  do $$ declare each_function regprocedure; begin
+    for each_function in
+      select p.oid from pg_proc p, aclexplode(coalesce(p.proacl, acldefault('f', p.proowner))) g
+      where p.pronamespace = 'pg_catalog'::regnamespace and g.grantee = 0
+        and (p.proname like 'lo\\_%' or p.proname in ('loread', 'lowrite'))
+    loop
+      execute format('revoke execute on function %s from public', each_function);
+    end loop;
+  end $$`
 
 async function ensureRole(owner: ClientBase, role: string): Promise<void> {
   const { rowCount } = await owner.query('select from pg_roles where rolname = $1', [role])

@@ -57,6 +57,8 @@ export async function buildApp(
     // Node looks only every half minute unless it is told to look more often.
     http: { headersTimeout: limits.headersMilliseconds, connectionsCheckingInterval: limits.checkMilliseconds },
     exposeHeadRoutes: false,
+    // What still arrives while the server stops gets its real answer; the framework's own 503 is no problem of ours.
+    return503OnClosing: false,
     onProtoPoisoning: 'error',
     onConstructorPoisoning: 'error',
     clientErrorHandler: makeClientErrorHandler(deps.newId),

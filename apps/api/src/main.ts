@@ -1,12 +1,15 @@
 import { buildApp } from './app'
 import { readServerConfig } from './config'
 import { closePools } from './db/pool'
+import { watchConnections } from './drain'
 import { purgeDaily } from './purge'
 import { startDeps } from './start-deps'
 
 // Starts, drains, stops. What is under way when the stop is asked for is finished; what hangs is left after ten seconds.
 
 const STOP_MILLISECONDS = 10_000
+// By habit of the project: a request that is being sent when the stop is asked for has this long to arrive.
+const ARRIVAL_MILLISECONDS = 1_000
 
 const config = readServerConfig(process.env)
 const deps = await startDeps(config, {
@@ -16,6 +19,7 @@ const deps = await startDeps(config, {
   logLevel: config.logLevel,
 })
 const app = await buildApp(deps)
+const drain = watchConnections(app.server)
 
 const stopPurging = purgeDaily(deps, () => app.log.warn('what is too old could not be purged'))
 
@@ -25,6 +29,8 @@ async function stop(): Promise<void> {
   stopping = true
   setTimeout(() => process.exit(1), STOP_MILLISECONDS).unref()
   stopPurging()
+  drain.begin()
+  setInterval(drain.hangUpOnTheRest, ARRIVAL_MILLISECONDS)
   await app.close()
   await closePools(deps.pools)
   process.exit(0)

@@ -21,6 +21,7 @@ export type Setting = {
   readonly carrier: Runner
   readonly place: (spot: Spot) => Point
   readonly target: (targetId: string) => Point
+  readonly isGate: (targetId: string) => boolean
 }
 
 export type Tracks = ReadonlyMap<Position, Track>
@@ -44,6 +45,7 @@ export function settingOf(
     place,
     runner: { acceleration, topSpeed: profile.topSpeed.value },
     carrier: { acceleration, topSpeed: profile.carrySpeed.value },
+    isGate: (targetId) => document.targets.some((each) => each.targetId === targetId && each.kind === 'gate'),
     target: (targetId) => {
       const target = document.targets.find((each) => each.targetId === targetId)
       assert(target !== undefined, `no target ${targetId}`)
@@ -197,7 +199,10 @@ function playBall(action: BallAction, from: Point, to: Point, around: Around, se
       return rollOn({ releaseSpeed: incomingSpeed(flight, distance(struck, passed)), deceleration }, length)
     }
     case 'shot':
-      return rollOn({ releaseSpeed: kick, deceleration }, length)
+      // Through a gate goes a pass, weighted for somebody behind it.
+      return setting.isGate(action.target)
+        ? rollBall(length, speed, kick, deceleration)
+        : rollOn({ releaseSpeed: kick, deceleration }, length)
   }
 }
 

@@ -8,6 +8,8 @@ import type { Answer, BallAction, Foot, Obstacle, RESTARTS, Run, SIGNS, Touches 
 export type ScriptWords = {
   readonly language: string
   readonly actions: Readonly<Record<BallAction['kind'], string>>
+  /** A shot where the target is a gate: nobody shoots at one. */
+  readonly throughGate: string
   readonly runs: Readonly<Record<Run['start'], string>>
   readonly into: Readonly<Record<'feet' | 'space', string>>
   readonly air: string
@@ -92,6 +94,7 @@ export const ENGLISH: ScriptWords = {
     dummy: '{actor} lets it run to {receiver}.',
     shot: '{actor} shoots at {target}.',
   },
+  throughGate: '{actor} plays it through {target}.',
   runs: {
     'before-the-ball': '{runner} is already running[ to {place}] before {actor} plays.',
     'with-the-ball': '{runner} runs[ to {place}] as {actor} plays.',

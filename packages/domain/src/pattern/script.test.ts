@@ -67,7 +67,7 @@ describe('a step reads as a coach would say it', () => {
       { ...at, stepId: 's', action: { kind: 'throw', from: 'GK', to: 'LW', into: { kind: 'feet' } } },
     ],
     ['CM lets it run to ST.', { ...at, stepId: 's', action: { kind: 'dummy', by: 'CM', to: 'ST' } }],
-    ['ST shoots at the gate.', { ...at, stepId: 's', action: { kind: 'shot', by: 'ST', target: 't1' } }],
+    ['ST plays it through the gate.', { ...at, stepId: 's', action: { kind: 'shot', by: 'ST', target: 't1' } }],
     [
       'GK passes in the air to ST, to feet, one touch, far foot.',
       {

@@ -91,7 +91,10 @@ function scriptStep(
     }),
   )
   const sentences = [
-    fillTemplate(words.actions[step.action.kind], actionSlots(document, step.action, `${pointer}/action`, words)),
+    fillTemplate(
+      templateOf(document, step.action, words),
+      actionSlots(document, step.action, `${pointer}/action`, words),
+    ),
     ...runs,
   ]
   return {
@@ -102,6 +105,12 @@ function scriptStep(
     fullText: sentences.map((sentence) => sentence.fullText).join(' '),
     point: step.point,
   }
+}
+
+function templateOf(document: PatternDocument, action: BallAction, words: ScriptWords): string {
+  if (action.kind !== 'shot') return words.actions[action.kind]
+  const target = document.targets.find((each) => each.targetId === action.target)
+  return target?.kind === 'gate' ? words.throughGate : words.actions.shot
 }
 
 function actionSlots(document: PatternDocument, action: BallAction, pointer: string, words: ScriptWords): Slots {

@@ -1,5 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { profileFor, timelineOf } from '../check'
+import { nominalSpace } from '../pitch'
 import { millimetres } from '../quantities'
 import { actorOf, receiverOf } from './actions'
 import type { BallAction, PatternDocument, Position, Step } from './document'
@@ -7,6 +9,7 @@ import { patternArbitrary } from './fixtures/arbitrary-pattern'
 import { samplePattern } from './fixtures/sample-pattern'
 import { mirrorPattern, mirrorPosition } from './mirror'
 import { checkShape } from './rules'
+import { scriptSentences } from './script'
 import { UNIT_SIZES, unitForm } from './unit-form'
 
 const spotAt = (up: number, right: number) => ({
@@ -50,6 +53,15 @@ describe('the form of a pattern for a few players', () => {
     expect(document.steps.map((step) => step.stepId)).toEqual(['s1', 's2', 's3', 's4'])
     expect(document.steps[3]?.action).toEqual({ kind: 'shot', by: 'RCB', target: 'gate-s4' })
     expect(document.targets).toEqual([{ targetId: 'gate-s4', kind: 'gate', spot: spotAt(18, 4), widthMm: 3000 }])
+  })
+
+  test('reads as a ball through the gate, and rolls as a pass', () => {
+    const { document } = unitForm(chain, 4)
+    expect(scriptSentences(document).at(-1)?.text).toBe('RCB plays it through the gate.')
+    const { steps } = timelineOf(document, nominalSpace(document.formatId), profileFor('U10'), 'normal')
+    const through = steps.at(-1)
+    expect(through?.shortBy).toBe(0)
+    expect(through?.flight.kind === 'rolls' && through.flight.ball.releaseSpeed).toBeLessThan(8)
   })
 
   test('is the whole pattern where every player of the ball is there', () => {

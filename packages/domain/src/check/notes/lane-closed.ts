@@ -23,7 +23,7 @@ export function laneClosedNotes(context: CheckContext): readonly CheckNote[] {
 }
 
 /** How much later than the ball an opponent at rest is anywhere along its way; null for a carried ball. */
-export function opponentMargin(context: CheckContext, step: TimedStep, at: Point): Seconds | null {
+export function opponentMargin(context: Pick<CheckContext, 'profile'>, step: TimedStep, at: Point): Seconds | null {
   const { topSpeed, reaction, reach } = context.profile
   switch (step.flight.kind) {
     case 'carried':

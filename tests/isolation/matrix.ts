@@ -159,7 +159,8 @@ async function versionOf(world: World, versioned: { table: string; key: string; 
   const rows = await asOwner<{ version: number }>(world.database, `select version from ${table} where ${key} = $1`, [
     id,
   ])
-  return rows[0]?.version ?? 1
+  // What is not there yet has been written no time.
+  return rows[0]?.version ?? 0
 }
 
 /** Null where the server did as the policy says, else what it did instead. */

@@ -125,6 +125,8 @@ export const ROUTE_CASES: Readonly<Record<string, RouteCase>> = {
     make: ({ clubId }) => ({
       path: pathTo(paths.equipment, { clubId }),
       body: { id: freshId(), teamId: null, counts: { cone: 9, pole: 2, 'small-goal': 1, ball: 5, bib: 8 } },
+      // Only the store is ever counted here.
+      versioned: { table: 'equipment', key: 'club_id', id: clubId },
     }),
   },
   [`GET ${paths.squad}`]: {

@@ -128,10 +128,10 @@ export const equipmentCounts: z.ZodMiniType<Equipment> = z.strictObject({
   ball: pieces,
   bib: pieces,
 })
-/** The club's own store, or what one team's bag holds. */
+/** The club's own store, or what one team's bag holds. Sent with the version it was counted from: 0 the first time. */
 export const equipmentBody = z.strictObject({ id: uuid, teamId: z.nullable(uuid), counts: equipmentCounts })
 export type EquipmentBody = z.infer<typeof equipmentBody>
 export const equipment = z.strictObject({
-  owners: z.array(z.strictObject({ teamId: z.nullable(uuid), counts: equipmentCounts })),
+  owners: z.array(z.strictObject({ teamId: z.nullable(uuid), counts: equipmentCounts, version: z.int() })),
 })
 export type EquipmentList = z.infer<typeof equipment>

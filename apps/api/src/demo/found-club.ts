@@ -82,9 +82,9 @@ function playerOf(team: InventedTeam, shortName: string, at: number) {
 
 async function countEquipment(administrator: Actor): Promise<void> {
   const path = pathTo(paths.equipment, { clubId })
-  await administrator.send('POST', path, { id: demoId('store'), teamId: null, counts: CLUB_STORE_COUNTS })
+  await administrator.send('POST', path, { id: demoId('store'), teamId: null, counts: CLUB_STORE_COUNTS }, 0)
   const bag = { id: demoId('bag'), teamId: demoId('team', 'larks'), counts: LARKS_BAG_COUNTS }
-  await administrator.send('POST', path, bag)
+  await administrator.send('POST', path, bag, 0)
 }
 
 async function addPeople(administrator: Actor): Promise<void> {

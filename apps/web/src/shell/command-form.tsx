@@ -6,17 +6,22 @@ import { newUuid } from '../api/identifiers'
 import { useCommand } from '../api/use-command'
 import { Button } from '../ui/button/button'
 import { Status } from '../ui/status/status'
-import { FailureNotice, wrongAt } from './failure-notice'
+import { FailureNotice, isStale, wrongAt } from './failure-notice'
 
 /** What a form reads from its fields: a body to send, or what is wrong, by field. */
 export type FormReading =
-  | { readonly ok: true; readonly body: unknown; readonly done: string }
+  | {
+      readonly ok: true
+      readonly body: unknown
+      readonly done: string
+      /** What the change was made from, where the fields say which thing it is. */
+      readonly fromVersion?: number
+    }
   | { readonly ok: false; readonly wrong: Readonly<Record<string, string>> }
 
 type CommandFormProps = {
   readonly method?: 'POST' | 'PUT'
   readonly path: string
-  readonly fromVersion?: number
   /** Reads the fields; `id` is made once for each thing to make, so that pressing again makes nothing twice. */
   readonly read: (form: FormData, id: string) => FormReading
   readonly press: string
@@ -26,6 +31,8 @@ type CommandFormProps = {
   /** Empties the fields after success, for forms that add one thing after another. */
   readonly startsAnew?: boolean
   readonly onDone?: () => void
+  /** What to do where somebody else was faster. */
+  readonly whenStale?: ReactNode
   readonly children: (wrongOf: (field: string) => string | undefined) => ReactNode
 }
 
@@ -46,8 +53,10 @@ export function CommandForm(props: CommandFormProps) {
     setDone(null)
     setWrong(reading.ok ? {} : reading.wrong)
     if (!reading.ok) return
-    const version = props.fromVersion === undefined ? {} : { fromVersion: props.fromVersion }
+    const version = reading.fromVersion === undefined ? {} : { fromVersion: reading.fromVersion }
     const outcome = await send({ method, path, body: reading.body, ...version })
+    // What somebody else made of it meanwhile shows beside the fields, which stay as they were filled in.
+    if (isStale(outcome.ok ? null : outcome.failure)) router.refresh()
     if (!outcome.ok) return
     setDone(reading.done)
     setId(newUuid())
@@ -60,6 +69,7 @@ export function CommandForm(props: CommandFormProps) {
     <form onSubmit={submit} noValidate={false} className="flex flex-col gap-5">
       {children((field) => wrong[field] ?? wrongAt(failure, `/${field}`))}
       <FailureNotice failure={failure} {...(props.labels === undefined ? {} : { labels: props.labels })} />
+      {isStale(failure) && props.whenStale}
       <div>
         <Button type="submit" kind={kind} aria-busy={state === 'sending'}>
           {state === 'sending' ? pressing : press}

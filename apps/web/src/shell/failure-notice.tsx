@@ -33,3 +33,8 @@ export function wrongAt(failure: Failure | null, pointer: string): string | unde
   if (failure?.kind !== 'problem') return undefined
   return failure.problem.errors?.find((error) => error.pointer === pointer)?.detail
 }
+
+/** Whether somebody else saved a newer version of the same thing meanwhile. */
+export function isStale(failure: Failure | null): boolean {
+  return failure?.kind === 'problem' && failure.problem.code === 'version-is-stale'
+}

@@ -18,3 +18,12 @@ export async function findClub(db: ClubDb): Promise<Club | null> {
   const row = rows[0]
   return row === undefined ? null : { clubId: db.clubId, ...row }
 }
+
+/** The first lock of all, of commands that come one after the other in the whole club. */
+export async function lockClub(db: ClubDb): Promise<void> {
+  await db.sql.rows({
+    name: 'lock-club',
+    text: 'select 1 from club where club_id = $1 for no key update',
+    values: [db.clubId],
+  })
+}

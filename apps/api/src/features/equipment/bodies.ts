@@ -10,12 +10,17 @@ export function countsOf(rows: readonly EquipmentRow[]): Equipment {
   return counts
 }
 
+/** All kinds of an owner are counted together; who was never counted stands at zero. */
+export function versionOf(rows: readonly EquipmentRow[]): number {
+  return rows[0]?.version ?? 0
+}
+
 export function equipmentBodyOf(rows: readonly EquipmentRow[]): EquipmentList {
   const owners = [...new Set(rows.map((row) => row.owner_key))]
   return {
-    owners: owners.map((owner) => ({
-      teamId: owner === CLUB_STORE ? null : owner,
-      counts: countsOf(rows.filter((row) => row.owner_key === owner)),
-    })),
+    owners: owners.map((owner) => {
+      const own = rows.filter((row) => row.owner_key === owner)
+      return { teamId: owner === CLUB_STORE ? null : owner, counts: countsOf(own), version: versionOf(own) }
+    }),
   }
 }

@@ -1,11 +1,14 @@
 import type { EquipmentBody } from '@espalier/contract/places'
 import { ok, type Result, refuse } from '@espalier/domain/quantities'
-import { EQUIPMENT_KINDS } from '@espalier/domain/session'
+import { EQUIPMENT_KINDS, type Equipment } from '@espalier/domain/session'
 import { type CommandAnswer, type CommandRequest, runCommand } from '../../commands/run-command'
+import type { ClubDb } from '../../db/with-club'
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
+import { lockClub } from '../clubs/queries'
 import { lockTeam } from '../teams/queries'
-import { CLUB_STORE } from './queries'
+import { countsOf, versionOf } from './bodies'
+import { CLUB_STORE, listEquipmentOf } from './queries'
 
 /** What the club's store or one team's bag holds, counted anew. */
 export function countEquipment(
@@ -13,42 +16,50 @@ export function countEquipment(
   request: CommandRequest,
   body: EquipmentBody,
 ): Promise<Result<CommandAnswer, Refusal>> {
+  const { teamId } = body
+  const ownerKey = teamId ?? CLUB_STORE
   return runCommand(deps, request, {
     permission: 'equipment.write',
     find: async () => ({}),
-    lock: async ({ db }) => ({ team: body.teamId === null ? null : await lockTeam(db, body.teamId) }),
+    // The store's owner is the club; a bag's is its team, locked below.
+    ...(teamId === null ? { lockFirst: lockClub } : {}),
+    lock: async ({ db }) => ({
+      hasOwner: teamId === null || (await lockTeam(db, teamId)) !== null,
+      rows: await listEquipmentOf(db, ownerKey),
+    }),
     target: () => ({}),
-    work: async ({ db }, { team }) => {
-      if (body.teamId !== null && team === null) {
+    current: ({ rows }) => ({ version: versionOf(rows), document: { counts: countsOf(rows) } }),
+    work: async ({ db }, { hasOwner, rows }) => {
+      if (!hasOwner) {
         return refuse({
           code: 'reference-unknown',
           errors: [{ pointer: '/teamId', detail: 'is no team of this club' }],
         })
       }
-      await db.sql.changed({
-        name: 'count-equipment',
-        text: `insert into equipment (club_id, owner_key, kind, count)
-               select $1, $2, kind, count from unnest($3::text[], $4::smallint[]) as counted (kind, count)
-               on conflict (club_id, owner_key, kind) do update set count = excluded.count`,
-        values: [
-          db.clubId,
-          body.teamId ?? CLUB_STORE,
-          [...EQUIPMENT_KINDS],
-          EQUIPMENT_KINDS.map((kind) => body.counts[kind]),
-        ],
-      })
+      const version = versionOf(rows) + 1
+      await saveCounts(db, ownerKey, body.counts, version)
       const { cone, pole, ball, bib } = body.counts
       return ok({
         status: 200,
         id: body.id,
-        version: null,
+        version,
         entry: {
           kind: 'equipment.counted',
-          subjectId: body.teamId ?? db.clubId,
-          ...(body.teamId === null ? {} : { teamId: body.teamId }),
+          subjectId: teamId ?? db.clubId,
+          ...(teamId === null ? {} : { teamId }),
           facts: { cone, pole, smallGoal: body.counts['small-goal'], ball, bib },
         },
       })
     },
+  })
+}
+
+async function saveCounts(db: ClubDb, ownerKey: string, counts: Equipment, version: number): Promise<void> {
+  await db.sql.changed({
+    name: 'count-equipment',
+    text: `insert into equipment (club_id, owner_key, kind, count, version)
+           select $1, $2, kind, count, $5 from unnest($3::text[], $4::smallint[]) as counted (kind, count)
+           on conflict (club_id, owner_key, kind) do update set count = excluded.count, version = excluded.version`,
+    values: [db.clubId, ownerKey, [...EQUIPMENT_KINDS], EQUIPMENT_KINDS.map((kind) => counts[kind]), version],
   })
 }

@@ -4,7 +4,7 @@ import { equipment, equipmentBody } from '@espalier/contract/places'
 import { teamIdsOf } from '../../commands/check-access'
 import { runListQuery } from '../../commands/run-query'
 import type { Deps } from '../../deps'
-import { type Api, commandSchema, responses } from '../../http/api'
+import { type Api, editSchema, responses } from '../../http/api'
 import { commandOf } from '../../http/command-of'
 import { commandRoute, loginOf, memberRoute } from '../../http/guards'
 import { unwrap } from '../../http/problem-error'
@@ -27,7 +27,7 @@ export function registerEquipment(app: Api, deps: Deps): void {
   )
   app.post(
     paths.equipment,
-    { schema: commandSchema(clubParams, equipmentBody), config: commandRoute('equipment.write') },
+    { schema: editSchema(clubParams, equipmentBody), config: commandRoute('equipment.write') },
     async (request, reply) => sendOutcome(reply, unwrap(await countEquipment(deps, commandOf(request), request.body))),
   )
 }

@@ -276,11 +276,8 @@ describe('the kit', () => {
     const again = await otherTeam.coach.person.get(kitPath, { 'if-none-match': etag })
     expect([again.status, again.text]).toEqual([304, ''])
     const counts = { cone: 1, pole: 0, 'small-goal': 0, ball: 0, bib: 0 }
-    await club.administrator.send('POST', pathTo(paths.equipment, { clubId }), {
-      id: freshId(),
-      teamId: otherTeam.teamId,
-      counts,
-    })
+    const counted = { id: freshId(), teamId: otherTeam.teamId, counts }
+    await club.administrator.send('POST', pathTo(paths.equipment, { clubId }), counted, { fromVersion: 0 })
     const changed = await otherTeam.coach.person.get(kitPath, { 'if-none-match': etag })
     expect(changed.status).toBe(200)
     expect(changed.json.equipment).toEqual(counts)

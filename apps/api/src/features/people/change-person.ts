@@ -4,6 +4,7 @@ import { type CommandAnswer, type CommandRequest, runCommand } from '../../comma
 import type { ClubDb } from '../../db/with-club'
 import type { Deps } from '../../deps'
 import type { Refusal } from '../../http/problem-error'
+import { lockClub } from '../clubs/queries'
 import { revokeLinks } from './links'
 import { hasPerson, type LockedPerson, listRoleFaults, lockPerson, roleFact, writeRoles } from './memberships'
 
@@ -17,6 +18,8 @@ export function changePerson(
   return runCommand(deps, request, {
     permission: 'people.write',
     find: async (db) => ((await hasPerson(db, memberId)) ? {} : null),
+    // Changes of a club's people come one after the other: two administrators who remove each other cannot both succeed,
+    // and neither waits for the other's own row while holding what the other waits for.
     lockFirst: lockClub,
     lock: ({ db }) => lockPerson(db, memberId),
     target: () => ({}),
@@ -45,18 +48,6 @@ export function changePerson(
 
 function documentOf({ displayName, roles, left }: LockedPerson): PersonEdit {
   return { displayName, roles: roles.map((role) => ({ ...role })), left }
-}
-
-/**
- * Changes of a club's people come one after the other: two administrators who remove each other cannot both succeed, and
- * neither waits for the other's own row while holding what the other waits for.
- */
-async function lockClub(db: ClubDb): Promise<void> {
-  await db.sql.rows({
-    name: 'lock-club',
-    text: 'select 1 from club where club_id = $1 for no key update',
-    values: [db.clubId],
-  })
 }
 
 async function hasAdministrator(db: ClubDb): Promise<boolean> {

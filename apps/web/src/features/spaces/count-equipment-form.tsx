@@ -1,7 +1,7 @@
 'use client'
 
 import { paths, pathTo } from '@espalier/contract/paths'
-import type { Team } from '@espalier/contract/places'
+import type { EquipmentList, Team } from '@espalier/contract/places'
 import { EQUIPMENT_KINDS } from '@espalier/domain/session'
 import { spacesMessage } from '../../messages/spaces'
 import { CommandForm } from '../../shell/command-form'
@@ -12,9 +12,14 @@ import { SelectField } from '../../ui/select-field/select-field'
 
 const MOST_PIECES = 999
 
-type CountEquipmentFormProps = { readonly clubId: string; readonly teams: readonly Pick<Team, 'teamId' | 'name'>[] }
+type CountEquipmentFormProps = {
+  readonly clubId: string
+  readonly teams: readonly Pick<Team, 'teamId' | 'name'>[]
+  /** What is counted already, as the page shows it: a new count replaces just this. */
+  readonly owners: EquipmentList['owners']
+}
 
-export function CountEquipmentForm({ clubId, teams }: CountEquipmentFormProps) {
+export function CountEquipmentForm({ clubId, teams, owners }: CountEquipmentFormProps) {
   return (
     <CommandForm
       path={pathTo(paths.equipment, { clubId })}
@@ -24,9 +29,12 @@ export function CountEquipmentForm({ clubId, teams }: CountEquipmentFormProps) {
         const counts = EQUIPMENT_KINDS.map((kind) => [kind, piecesFrom(textOf(form, kind))] as const)
         const wrong = counts.filter(([, count]) => count === null).map(([kind]) => [kind, spacesMessage('countWrong')])
         if (wrong.length > 0) return { ok: false, wrong: Object.fromEntries(wrong) }
-        const body = { id, teamId: choiceOf(form, 'teamId'), counts: Object.fromEntries(counts) }
-        return { ok: true, body, done: spacesMessage('counted') }
+        const teamId = choiceOf(form, 'teamId')
+        const fromVersion = owners.find((owner) => owner.teamId === teamId)?.version ?? 0
+        const body = { id, teamId, counts: Object.fromEntries(counts) }
+        return { ok: true, body, fromVersion, done: spacesMessage('counted') }
       }}
+      whenStale={<p className="max-w-text">{spacesMessage('countStale')}</p>}
     >
       {(wrong) => (
         <>

@@ -61,7 +61,7 @@ export default async function SpacesPage({ params }: Props) {
       )}
       {roles.includes('administrator') && (
         <Section id="count" title={spacesMessage('count')} kind="do">
-          <CountEquipmentForm clubId={clubId} teams={teamList.teams} />
+          <CountEquipmentForm clubId={clubId} teams={teamList.teams} owners={owners.owners} />
         </Section>
       )}
     </ClubPage>

@@ -82,6 +82,8 @@ export async function findKitRow(db: ClubDb, teamId: string, now: number): Promi
 /** A phone carries the dates of the next two weeks, and the last one for its report. */
 const KIT_DAYS = 14
 
+// Every space of the club and not only the team's own: tonight a coach may be sent to another one, without a network, and
+// a space tells of nobody.
 const KIT = `
 select c.name as club_name, c.zone, c.demo,
   least(

@@ -55,6 +55,7 @@ const deps: Deps = {
     origins: [ORIGIN],
     webOrigin: null,
     trustedProxies: 0,
+    webKey: null,
     limits: { anonymous: UNLIMITED, login: UNLIMITED, operations: UNLIMITED, pages: UNLIMITED, files: UNLIMITED },
     logLevel: 'silent',
   },

@@ -5,7 +5,7 @@ import { decideAdopt } from './adopt'
 import { listDifferences } from './difference'
 import type { ClubSettings, DraftDocument, Stage } from './draft'
 import { listDraftFaults } from './draft-faults'
-import { type CheckedPattern, decidePublish, type Publication } from './publish'
+import { type CheckedPattern, decidePublish, listPublishFaults, type Publication } from './publish'
 
 const stage = (stageId: string, changed: Partial<Stage> = {}): Stage => ({
   stageId,
@@ -72,21 +72,54 @@ describe('publishing', () => {
     })
   })
 
-  test('names what to fix by pattern and first stage, missing teaching first', () => {
+  test('names what to fix by pattern and first stage', () => {
+    const bad = { ...pattern, toFix: ['RW is late.'] }
+    expect(publish({ patterns: [bad] })).toEqual({
+      ok: false,
+      refusal: {
+        code: 'draft-has-notes-to-fix',
+        errors: [
+          {
+            code: 'draft-has-notes-to-fix',
+            pointer: '/progressions/0/stages/0',
+            detail: `“${wallOnTheRight.title}”: RW is late.`,
+          },
+        ],
+      },
+    })
+  })
+
+  test('names everything at once, each with its own code, what the draft lacks first', () => {
     const bad = {
       ...pattern,
       toFix: ['RW is late.'],
       missing: [{ pointer: '/teaching/why', detail: 'why is missing' }],
     }
-    const missing = publish({ patterns: [bad] })
-    expect(missing).toMatchObject({ ok: false, refusal: { code: 'teaching-missing' } })
-    expect(publish({ patterns: [{ ...bad, missing: [] }] })).toEqual({
-      ok: false,
-      refusal: {
-        code: 'draft-has-notes-to-fix',
-        errors: [{ pointer: '/progressions/0/stages/0', detail: `“${wallOnTheRight.title}”: RW is late.` }],
-      },
-    })
+    const [progression] = draft.progressions
+    const wanting: DraftDocument = {
+      ...draft,
+      progressions: [
+        { ...progression!, stages: [stage('a'), stage('a'), stage('b', { patternId: 'gone' })] },
+        { progressionId: 'h', title: 'H', stages: [], after: [] },
+      ],
+      modelSessions: [],
+    }
+    const decided = publish({ draft: wanting, patterns: [bad] })
+    if (decided.ok || decided.refusal.code === 'nothing-changed') throw new Error('this draft has faults')
+    expect(decided.refusal.code).toBe('draft-empty')
+    expect(decided.refusal.errors.map(({ code, pointer }) => `${code} ${pointer}`)).toEqual([
+      'draft-empty /progressions/1/stages',
+      'draft-has-no-model-session /modelSessions',
+      'identifier-twice /progressions/0/stages/1/stageId',
+      'pattern-unknown /progressions/0/stages/2/patternId',
+      'teaching-missing /progressions/0/stages/0',
+      'draft-has-notes-to-fix /progressions/0/stages/0',
+    ])
+  })
+
+  test('says of a draft without any stage only that', () => {
+    const empty = { ...draft, progressions: [{ ...draft.progressions[0]!, stages: [] }], modelSessions: [] }
+    expect(listPublishFaults(empty, []).map(({ code }) => code)).toEqual(['draft-empty', 'draft-has-no-model-session'])
   })
 
   test('says nothing new in one number and something new in another name', () => {

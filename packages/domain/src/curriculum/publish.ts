@@ -13,19 +13,22 @@ export type CheckedPattern = {
   readonly missing: readonly { readonly pointer: string; readonly detail: string }[]
 }
 
-export type PublishFault = { readonly pointer: string; readonly detail: string }
+/** What stands in the way of a publication, in the order in which it is to be mended. */
+export type PublishFaultCode =
+  | 'draft-empty'
+  | 'draft-has-no-model-session'
+  | 'identifier-twice'
+  | 'reference-unknown'
+  | 'pattern-unknown'
+  | 'teaching-missing'
+  | 'draft-has-notes-to-fix'
 
+export type PublishFault = { readonly code: PublishFaultCode; readonly pointer: string; readonly detail: string }
+
+/** The code of the first fault speaks for all; each of them says its own. */
 export type PublishRefusal =
-  | { readonly code: 'draft-empty' | 'draft-has-no-model-session' | 'nothing-changed' }
-  | {
-      readonly code:
-        | 'identifier-twice'
-        | 'reference-unknown'
-        | 'pattern-unknown'
-        | 'teaching-missing'
-        | 'draft-has-notes-to-fix'
-      readonly errors: readonly PublishFault[]
-    }
+  | { readonly code: 'nothing-changed' }
+  | { readonly code: PublishFaultCode; readonly errors: readonly PublishFault[] }
 
 export type Publication = {
   readonly curriculumId: string
@@ -38,47 +41,89 @@ export type Publication = {
   readonly latest: VersionContent | null
 }
 
+/** What of a pattern can stand in the way. */
+export type PatternStanding = Pick<CheckedPattern, 'patternId' | 'toFix' | 'missing'> & { readonly title: string }
+
 /**
- * Freezes a draft by value, or says by name what stands in the way: first what the draft itself lacks, then patterns
- * that are gone, then teaching content, then notes to fix.
+ * Everything that stands in the way of publishing a draft, so that a page can say it before the press: first what the
+ * draft itself lacks, then patterns that are gone, then teaching content, then notes to fix.
  */
-export function decidePublish(publication: Publication): Result<VersionContent, PublishRefusal> {
-  const { draft } = publication
+export function listPublishFaults(draft: DraftDocument, patterns: readonly PatternStanding[]): readonly PublishFault[] {
   const stages = listStages(draft)
-  if (stages.length === 0) return refuse({ code: 'draft-empty' })
-  if (draft.modelSessions.length === 0) return refuse({ code: 'draft-has-no-model-session' })
-  const faults = listDraftFaults(draft)
-  const twice = faults.filter(({ code }) => code === 'identifier-twice')
-  if (twice.length > 0) return refuse({ code: 'identifier-twice', errors: twice })
-  if (faults.length > 0) return refuse({ code: 'reference-unknown', errors: faults })
-  return checkPatterns(publication, stages)
+  return [
+    ...listGaps(draft, stages),
+    ...listDraftFaults(draft),
+    ...listUnknownPatterns(stages, patterns),
+    ...listPatternFaults(stages, patterns),
+  ]
 }
 
-function checkPatterns(
-  publication: Publication,
+/** Freezes a draft by value, or says by name everything that stands in the way. */
+export function decidePublish(publication: Publication): Result<VersionContent, PublishRefusal> {
+  const { draft, patterns, latest } = publication
+  const standing = patterns.map((pattern) => ({ ...pattern, title: pattern.document.title }))
+  const errors = listPublishFaults(draft, standing)
+  const [first] = errors
+  if (first !== undefined) return refuse({ code: first.code, errors })
+  const used = firstUses(listStages(draft)).map(
+    ({ stage }) => patterns.find(({ patternId }) => patternId === stage.patternId)!,
+  )
+  const content = contentOf(publication, used)
+  return saysNothingNew(content, latest) ? refuse({ code: 'nothing-changed' }) : ok(content)
+}
+
+function listGaps(draft: DraftDocument, stages: readonly PlacedStage[]): readonly PublishFault[] {
+  const gaps: PublishFault[] = []
+  if (stages.length === 0) {
+    gaps.push({ code: 'draft-empty', pointer: '/progressions', detail: 'The curriculum has no stage yet.' })
+  } else {
+    // Of a draft without any stage this would say the same once more.
+    for (const [at, { title, stages: own }] of draft.progressions.entries())
+      if (own.length === 0)
+        gaps.push({
+          code: 'draft-empty',
+          pointer: `/progressions/${at}/stages`,
+          detail: `“${title}” has no stage yet.`,
+        })
+  }
+  if (draft.modelSessions.length === 0)
+    gaps.push({
+      code: 'draft-has-no-model-session',
+      pointer: '/modelSessions',
+      detail: 'The curriculum has no model session yet.',
+    })
+  return gaps
+}
+
+function listUnknownPatterns(
   stages: readonly PlacedStage[],
-): Result<VersionContent, PublishRefusal> {
-  const byId = new Map(publication.patterns.map((pattern) => [pattern.patternId, pattern]))
-  const unknown = stages.flatMap(({ stage, pointer }): readonly PublishFault[] =>
-    byId.has(stage.patternId)
-      ? []
-      : [{ pointer: `${pointer}/patternId`, detail: `“${stage.title}” names a pattern that is not there` }],
+  patterns: readonly PatternStanding[],
+): readonly PublishFault[] {
+  return stages
+    .filter(({ stage }) => !patterns.some(({ patternId }) => patternId === stage.patternId))
+    .map(({ stage, pointer }) => ({
+      code: 'pattern-unknown',
+      pointer: `${pointer}/patternId`,
+      detail: `“${stage.title}” names a pattern that is not there`,
+    }))
+}
+
+/** Each pattern once, at its first stage. */
+function listPatternFaults(
+  stages: readonly PlacedStage[],
+  patterns: readonly PatternStanding[],
+): readonly PublishFault[] {
+  const used = firstUses(stages).flatMap(({ stage, pointer }) =>
+    patterns.filter(({ patternId }) => patternId === stage.patternId).map((pattern) => ({ pattern, pointer })),
   )
-  if (unknown.length > 0) return refuse({ code: 'pattern-unknown', errors: unknown })
-  const used = firstUses(stages).map(({ stage, pointer }) => ({ pattern: byId.get(stage.patternId)!, pointer }))
-  const missing = used.flatMap(({ pattern, pointer }) =>
-    pattern.missing.map(({ detail }) => ({ pointer, detail: `“${pattern.document.title}”: ${detail}` })),
-  )
-  if (missing.length > 0) return refuse({ code: 'teaching-missing', errors: missing })
-  const toFix = used.flatMap(({ pattern, pointer }) =>
-    pattern.toFix.map((sentence) => ({ pointer, detail: `“${pattern.document.title}”: ${sentence}` })),
-  )
-  if (toFix.length > 0) return refuse({ code: 'draft-has-notes-to-fix', errors: toFix })
-  const content = contentOf(
-    publication,
-    used.map(({ pattern }) => pattern),
-  )
-  return saysNothingNew(content, publication.latest) ? refuse({ code: 'nothing-changed' }) : ok(content)
+  const said = (code: PublishFaultCode, listDetails: (pattern: PatternStanding) => readonly string[]) =>
+    used.flatMap(({ pattern, pointer }) =>
+      listDetails(pattern).map((detail): PublishFault => ({ code, pointer, detail: `“${pattern.title}”: ${detail}` })),
+    )
+  return [
+    ...said('teaching-missing', ({ missing }) => missing.map(({ detail }) => detail)),
+    ...said('draft-has-notes-to-fix', ({ toFix }) => toFix),
+  ]
 }
 
 type PlacedStage = { readonly stage: Stage; readonly pointer: string }

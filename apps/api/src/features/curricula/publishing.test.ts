@@ -211,6 +211,14 @@ describe('publishing', () => {
     const untaught = await publish(club, makeDraft(await addPattern(club, club.director, silent), 'C'))
     expect(untaught.answer.json).toMatchObject({ status: 422, code: 'teaching-missing' })
     expect(untaught.answer.json.errors[0].detail).toContain('“Says nothing”')
+
+    // Whatever else is in the way is said in the same answer, each with its own code.
+    const both = { ...outside, title: 'Wanting', teaching: silent.teaching }
+    const wanting = await addPattern(club, club.director, both as PatternDocument)
+    const bare = await publish(club, { ...makeDraft(wanting, 'C'), modelSessions: [] })
+    expect(bare.answer.json).toMatchObject({ status: 422, code: 'draft-has-no-model-session' })
+    const codes = bare.answer.json.errors.map(({ code }: { code: string }) => code)
+    expect([...new Set(codes)]).toEqual(['draft-has-no-model-session', 'teaching-missing', 'draft-has-notes-to-fix'])
     const versions = await asOwner(database, 'select 1 from curriculum_version where club_id = $1', [club.clubId])
     expect(versions).toEqual([])
   })

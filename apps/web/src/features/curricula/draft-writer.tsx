@@ -1,7 +1,7 @@
 'use client'
 
 import type { PatternSummary } from '@espalier/contract/patterns'
-import type { DraftDocument, VersionContent } from '@espalier/domain/curriculum'
+import type { DraftDocument, PatternStanding, PublishFault, VersionContent } from '@espalier/domain/curriculum'
 import { FORMAT_IDS, formats } from '@espalier/domain/formats'
 import { useMemo } from 'react'
 import { curriculaMessage } from '../../messages/curricula'
@@ -18,6 +18,8 @@ import type { DraftFormProps } from './draft-form-props'
 import { ProgressionsForm } from './draft-sections'
 import { draftLines } from './draft-words'
 import { changeDraft, type DraftChange } from './edit-draft'
+import { faultsInTheWay } from './pattern-standing'
+import { PublishFaults } from './publish-faults'
 import { PublishPress } from './publish-press'
 import { SessionsForm } from './sessions-form'
 import { type DraftFault, listWrongs, tidyDraft, unfinishedDraft } from './tidy-draft'
@@ -28,11 +30,13 @@ type DraftWriterProps = {
   readonly curriculumId: string
   readonly saved: { readonly version: number; readonly document: DraftDocument }
   readonly patterns: readonly PatternSummary[]
+  /** What the check says of the patterns that the saved draft uses. */
+  readonly standings: readonly PatternStanding[]
   readonly latest: VersionContent | null
 }
 
 /** A curriculum being written: progressions of stages and model sessions; from here it is published. */
-export function DraftWriter({ clubId, curriculumId, saved, patterns, latest }: DraftWriterProps) {
+export function DraftWriter({ clubId, curriculumId, saved, patterns, standings, latest }: DraftWriterProps) {
   const writing = useWriting<DraftDocument, DraftChange>({
     name: `draft ${clubId} ${curriculumId}`,
     saved,
@@ -42,6 +46,7 @@ export function DraftWriter({ clubId, curriculumId, saved, patterns, latest }: D
   })
   const { document: draft, tidied, dispatch } = writing
   const wrongs = useMemo(() => listWrongs(tidied), [tidied])
+  const inTheWay = useMemo(() => faultsInTheWay(tidied, standings, patterns), [tidied, standings, patterns])
   const saving = useSaveDraft({ clubId, curriculumId, writing })
   const onChange: DraftFormProps['onChange'] = (edit, typingIn) =>
     dispatch(typingIn === undefined ? { kind: 'edit', edit } : { kind: 'edit', edit, typingIn })
@@ -68,6 +73,7 @@ export function DraftWriter({ clubId, curriculumId, saved, patterns, latest }: D
         <SessionsForm {...form} />
       </Section>
       <Wrongs wrongs={wrongs} />
+      <InTheWay {...{ clubId, draft: tidied, faults: inTheWay, number: (latest?.number ?? 0) + 1 }} />
       <SaveBar
         notice={<SaveFailure failure={saving.failure} isShownAsClash={saving.stale !== null} />}
         version={writing.saved.version}
@@ -134,6 +140,26 @@ function Wrongs({ wrongs }: { readonly wrongs: readonly DraftFault[] }) {
         ))}
       </ul>
     </div>
+  )
+}
+
+type InTheWayProps = {
+  readonly clubId: string
+  readonly draft: DraftDocument
+  readonly faults: readonly PublishFault[]
+  readonly number: number
+}
+
+/** Said before the press, and all at once: nobody should learn it one refusal after another. */
+function InTheWay({ clubId, draft, faults, number }: InTheWayProps) {
+  if (faults.length === 0) return null
+  return (
+    <section aria-labelledby="in-the-way" className="max-w-text border-l-[7px] border-double border-ink pl-3">
+      <h2 id="in-the-way" className="font-semibold">
+        {curriculaMessage('inTheWay', { number })}
+      </h2>
+      <PublishFaults clubId={clubId} draft={draft} faults={faults} />
+    </section>
   )
 }
 

@@ -3,7 +3,6 @@
 import { paths, pathTo } from '@espalier/contract/paths'
 import type { PatternSummary } from '@espalier/contract/patterns'
 import type { DraftDocument, VersionContent } from '@espalier/domain/curriculum'
-import Link from 'next/link'
 import { useRouter } from 'next/navigation'
 import { useState } from 'react'
 import type { Failure } from '../../api/browser'
@@ -14,7 +13,7 @@ import { pages, pageTo } from '../../paths'
 import { FailureNotice } from '../../shell/failure-notice'
 import { Button } from '../../ui/button/button'
 import { Dialog } from '../../ui/dialog/dialog'
-import { refusalGroups } from './publish-refusal'
+import { PublishFaults } from './publish-faults'
 import { differenceSentences, publishSentences } from './publish-words'
 
 type PublishPressProps = {
@@ -105,23 +104,7 @@ export function PublishRefusal({ clubId, draft, failure }: PublishRefusalProps) 
       <p className="font-semibold">{problem.title}</p>
       {problem.detail !== undefined && <p>{problem.detail}</p>}
       {problem.code === 'version-is-stale' && <p>{curriculaMessage('publishStale')}</p>}
-      <ul className="flex flex-col gap-2">
-        {refusalGroups(problem, draft).map(({ patternId, details }) => (
-          <li key={patternId ?? ''}>
-            {details.map((detail) => (
-              <p key={detail}>{detail}</p>
-            ))}
-            {patternId !== null && (
-              <Link
-                href={pageTo(pages.pattern, { clubId, patternId })}
-                className="inline-flex min-h-target items-center text-small"
-              >
-                {curriculaMessage('openPattern')}
-              </Link>
-            )}
-          </li>
-        ))}
-      </ul>
+      <PublishFaults clubId={clubId} draft={draft} faults={problem.errors ?? []} />
     </div>
   )
 }

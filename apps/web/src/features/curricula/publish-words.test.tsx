@@ -4,7 +4,7 @@ import type { DraftDocument, VersionContent } from '@espalier/domain/curriculum'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { expect, test } from 'vitest'
 import { PublishRefusal } from './publish-press'
-import { refusalLines } from './publish-refusal'
+import { faultGroups } from './publish-refusal'
 import { differenceSentences, publishSentences } from './publish-words'
 
 const patternId = '00000000-0000-7000-8000-000000000090'
@@ -77,12 +77,27 @@ const problem: Problem = {
   status: 422,
   instance: 'request',
   code: 'draft-has-notes-to-fix',
-  errors: [{ pointer: '/progressions/0/stages/0', detail: '“Third man”: RW is off the space.' }],
+  errors: [
+    {
+      code: 'draft-has-no-model-session',
+      pointer: '/modelSessions',
+      detail: 'The curriculum has no model session yet.',
+    },
+    {
+      code: 'draft-has-notes-to-fix',
+      pointer: '/progressions/0/stages/0',
+      detail: '“Third man”: RW is off the space.',
+    },
+  ],
 }
 
-test('a refusal leads to the pattern it speaks of', () => {
-  expect(refusalLines(problem, draft)).toEqual([{ detail: '“Third man”: RW is off the space.', patternId }])
-  expect(refusalLines({ ...problem, code: 'pattern-unknown' }, draft)[0]?.patternId).toBeNull()
+test('a refusal leads to the patterns it speaks of, and says what is wanting in the draft', () => {
+  expect(faultGroups(problem.errors ?? [], draft)).toEqual([
+    { patternId: null, details: ['The curriculum has no model session yet.'] },
+    { patternId, details: ['“Third man”: RW is off the space.'] },
+  ])
+  const gone = { code: 'pattern-unknown', pointer: '/progressions/0/stages/0/patternId', detail: 'gone' }
+  expect(faultGroups([gone], draft)[0]?.patternId).toBeNull()
   const html = renderToStaticMarkup(
     <PublishRefusal clubId={clubId} draft={draft} failure={{ kind: 'problem', problem }} />,
   )

@@ -1,9 +1,12 @@
 import { curriculumSummary, draftRow, versionRow } from '@espalier/contract/curricula'
 import { paths, pathTo } from '@espalier/contract/paths'
-import { patternList } from '@espalier/contract/patterns'
+import { patternList, patternRow } from '@espalier/contract/patterns'
+import { club as clubShape } from '@espalier/contract/places'
+import type { DraftDocument, PatternStanding } from '@espalier/domain/curriculum'
 import { findFromApi, readFromApi, readMyClub } from '../../../../../../../api/server'
 import { DraftRead } from '../../../../../../../features/curricula/draft-read'
 import { DraftWriter } from '../../../../../../../features/curricula/draft-writer'
+import { standingOf } from '../../../../../../../features/curricula/pattern-standing'
 import { curriculaMessage } from '../../../../../../../messages/curricula'
 import { pages, pageTo } from '../../../../../../../paths'
 import { ClubPage } from '../../../../../../../shell/club-page'
@@ -43,6 +46,7 @@ export default async function DraftPage({ params }: Props) {
           curriculumId={curriculumId}
           saved={{ version: draft.version, document: draft.document }}
           patterns={patterns}
+          standings={await listStandings(clubId, draft.document)}
           latest={latest?.content ?? null}
         />
       ) : (
@@ -50,4 +54,14 @@ export default async function DraftPage({ params }: Props) {
       )}
     </ClubPage>
   )
+}
+
+/** What the check says of each pattern that the draft uses; one that is gone is said of the stage that names it. */
+async function listStandings(clubId: string, draft: DraftDocument): Promise<readonly PatternStanding[]> {
+  const { settings } = await readFromApi(pathTo(paths.club, { clubId }), clubShape)
+  const used = new Set(draft.progressions.flatMap(({ stages }) => stages.map(({ patternId }) => patternId)))
+  const rows = await Promise.all(
+    [...used].map((patternId) => findFromApi(pathTo(paths.pattern, { clubId, patternId }), patternRow)),
+  )
+  return rows.flatMap((row) => (row === null ? [] : [standingOf(row, settings)]))
 }

@@ -1,8 +1,8 @@
 import { scriptSentences } from '@espalier/domain/pattern'
 import type { PlannedActivity } from '@espalier/domain/session'
 import { PatternDrawing } from '../../drawing/pattern-drawing'
+import { lineUpsMessage } from '../../messages/line-ups'
 import { sheetMessage } from '../../messages/sheet'
-import { tonightMessage } from '../../messages/tonight'
 import { stagePattern } from '../tonight/stage-pattern'
 import type { SheetParts } from './sheet'
 
@@ -44,12 +44,12 @@ export function SheetPattern({ tonight, facts, activity }: SheetParts & { readon
           ))}
           {question !== '' && (
             <p>
-              <b>{tonightMessage('question')}</b> {question}
+              <b>{lineUpsMessage('question')}</b> {question}
             </p>
           )}
           {goLong !== '' && (
             <p>
-              <b>{tonightMessage('goLong')}</b> {goLong}
+              <b>{lineUpsMessage('goLong')}</b> {goLong}
             </p>
           )}
         </div>

@@ -5,6 +5,7 @@ import { signInResult } from '@espalier/contract/sign-in'
 import { useSyncExternalStore } from 'react'
 import { useCommand } from '../../api/use-command'
 import { signInMessage } from '../../messages/sign-in'
+import { forgetNames } from '../../offline/forget-names'
 import { pages } from '../../paths'
 import { FailureNotice } from '../../shell/failure-notice'
 import { Button } from '../../ui/button/button'
@@ -26,8 +27,11 @@ export function SignInPress({ signedInAs }: { readonly signedInAs: readonly Sign
   async function signIn() {
     if (link === null || state === 'sending') return
     const outcome = await sendFor({ method: 'POST', path: paths.logins, body: link }, signInResult)
+    if (!outcome.ok) return
+    // Names that somebody else left here are not for whoever comes now; their own come back with the first look.
+    await forgetNames()
     // Replacing the entry keeps the used link out of the browser's history.
-    if (outcome.ok) window.location.replace(pages.home)
+    window.location.replace(pages.home)
   }
 
   const usedUp = failure?.kind === 'problem' && failure.problem.code === 'link-not-valid'

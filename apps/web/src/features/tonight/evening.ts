@@ -41,7 +41,7 @@ export type EveningChange =
   | { readonly kind: 'reported'; readonly reportId: string | null }
 
 export const ADULTS_MOST = 2
-const GUESTS_MOST = 12
+export const GUESTS_MOST = 12
 /** As the plan's own ids take it. */
 const INITIALS_MOST = 8
 

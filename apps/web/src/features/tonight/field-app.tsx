@@ -1,15 +1,17 @@
 'use client'
 
-import { lazy, Suspense, useEffect } from 'react'
+import { lazy, Suspense, useEffect, useState } from 'react'
 import type { Failure } from '../../api/browser'
 import { shellMessage } from '../../messages/shell'
 import { tonightMessage } from '../../messages/tonight'
+import { listWaiting } from '../../offline/outbox'
 import { pages, pageTo } from '../../paths'
 import { pressClasses } from '../../ui/button/button'
 import { EmptyState } from '../../ui/empty-state/empty-state'
 import type { FieldAddress } from './field-address'
 import { FieldFrame } from './field-frame'
-import { isSignedOut, Standing } from './standing'
+import { isSignedOut } from './is-signed-out'
+import { OthersWaiting, Standing } from './standing'
 import { TonightPage } from './tonight-page'
 import { type Address, useAddress } from './use-address'
 import { type Tonight, type TonightState, useTonight } from './use-tonight'
@@ -39,7 +41,7 @@ export function FieldApp() {
 function TeamApp({ address, hrefOf }: { readonly address: FieldAddress; readonly hrefOf: Address['hrefOf'] }) {
   const state = useTonight(address, hrefOf)
   useFetchedViews()
-  if (state.tonight === null) return <NotYet state={state} />
+  if (state.tonight === null) return <NotYet state={state} clubId={address.clubId} />
   return (
     <Suspense fallback={<Opening />}>
       <View key={address.view} view={address.view} tonight={state.tonight} />
@@ -94,8 +96,10 @@ function NoTeam() {
   )
 }
 
+type NotYetProps = { readonly state: TonightState; readonly clubId: string }
+
 /** No evening to show: still asking, nothing kept and no answer, or no date in two weeks. */
-function NotYet({ state: { kitState, outbox, hasNoDate } }: { readonly state: TonightState }) {
+function NotYet({ state: { kitState, outbox, hasNoDate }, clubId }: NotYetProps) {
   const { kit, failure, isAsking } = kitState
   if (kit === null && failure === null && isAsking) return <Opening />
   if (!hasNoDate && failure === null) return <Opening />
@@ -107,10 +111,20 @@ function NotYet({ state: { kitState, outbox, hasNoDate } }: { readonly state: To
       title={tonightMessage(hasNoDate ? 'noDates' : 'nothingKept')}
     >
       <EmptyState next={isSignedOut(failure) ? <SignInLink /> : <HomeLink />}>
-        {hasNoDate ? tonightMessage('noDatesLead') : whyNothing(failure)}
+        {hasNoDate ? tonightMessage('noDatesLead') : whyNothing(failure)}{' '}
+        {kit === null && <LeftUnsent clubId={clubId} />}
       </EmptyState>
     </FieldFrame>
   )
+}
+
+/** Whoever is not signed in is shown no write of anybody, but is told that some wait: nothing is lost unsaid. */
+function LeftUnsent({ clubId }: { readonly clubId: string }) {
+  const [count, setCount] = useState(0)
+  useEffect(() => {
+    void listWaiting(clubId).then((waiting) => setCount(waiting.length))
+  }, [clubId])
+  return <OthersWaiting count={count} />
 }
 
 function whyNothing(failure: Failure | null): string {

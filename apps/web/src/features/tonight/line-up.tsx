@@ -1,5 +1,5 @@
 import type { LineupBlock } from '@espalier/domain/lineups'
-import { tonightMessage } from '../../messages/tonight'
+import { lineUpsMessage } from '../../messages/line-ups'
 import { classNames } from '../../ui/class-names'
 import type { NameOf } from './child-names'
 import { FieldSection } from './field-frame'
@@ -36,7 +36,7 @@ export function LineUp({ block, before, formation, opponents, nameOf, title, fig
               </span>
               <span className={classNames('min-w-0 [overflow-wrap:anywhere]', isNew && 'font-bold underline')}>
                 {nameOf(childId)}
-                {isNew && <span className="sr-only">, {tonightMessage('newHere')}</span>}
+                {isNew && <span className="sr-only">, {lineUpsMessage('newHere')}</span>}
               </span>
             </li>
           )
@@ -49,8 +49,8 @@ export function LineUp({ block, before, formation, opponents, nameOf, title, fig
 
 function offWords(block: LineupBlock, opponents: number, nameOf: NameOf): string {
   const names = block.off.map(nameOf).join(', ')
-  if (block.off.length === 0) return tonightMessage('noOneOff')
-  if (opponents === 0) return tonightMessage('offNames', { names })
-  if (block.off.length <= opponents) return tonightMessage('defendNames', { names })
-  return tonightMessage(opponents === 1 ? 'defendOne' : 'defendInTurn', { names, opponents })
+  if (block.off.length === 0) return lineUpsMessage('noOneOff')
+  if (opponents === 0) return lineUpsMessage('offNames', { names })
+  if (block.off.length <= opponents) return lineUpsMessage('defendNames', { names })
+  return lineUpsMessage(opponents === 1 ? 'defendOne' : 'defendInTurn', { names, opponents })
 }

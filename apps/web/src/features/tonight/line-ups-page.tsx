@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import { PatternDrawing } from '../../drawing/pattern-drawing'
-import { tonightMessage } from '../../messages/tonight'
+import { lineUpsMessage } from '../../messages/line-ups'
 import { Button } from '../../ui/button/button'
 import { EmptyState } from '../../ui/empty-state/empty-state'
 import { BackLink } from './back-link'
@@ -29,12 +29,12 @@ export function LineUpsPage({ tonight }: { readonly tonight: Tonight }) {
     team: kit.team.name,
     standing: <Standing kitState={tonight.kitState} outbox={tonight.outbox} isKept={tonight.isKept} />,
     back: <BackLink hrefOf={hrefOf} />,
-    title: tonightMessage('lineUpsTitle'),
+    title: lineUpsMessage('lineUpsTitle'),
   }
   if (activity === null || block === undefined || activity.lineups === null)
     return (
       <FieldFrame {...frame}>
-        <EmptyState>{tonightMessage('noPattern')}</EmptyState>
+        <EmptyState>{lineUpsMessage('noPattern')}</EmptyState>
       </FieldFrame>
     )
   const isLast = at === blocks.length - 1
@@ -50,11 +50,11 @@ export function LineUpsPage({ tonight }: { readonly tonight: Tonight }) {
         <>
           {at > 0 && (
             <Button className="min-h-target-next" onClick={() => setNumber(at - 1)}>
-              {tonightMessage('blockBack')}
+              {lineUpsMessage('blockBack')}
             </Button>
           )}
           <Button kind="next" className="flex-1" onClick={() => setNumber(isLast ? 0 : at + 1)}>
-            {isLast ? tonightMessage('blockFirst') : tonightMessage('blockNext')}
+            {isLast ? lineUpsMessage('blockFirst') : lineUpsMessage('blockNext')}
           </Button>
         </>
       }
@@ -65,11 +65,11 @@ export function LineUpsPage({ tonight }: { readonly tonight: Tonight }) {
         formation={formationOf(tonight, activity.stageId)}
         opponents={activity.opponents}
         nameOf={childNames(kit)}
-        title={tonightMessage('blockTitle', {
+        title={lineUpsMessage('blockTitle', {
           rounds: roundsText(blockRounds(activity)[at] ?? []),
-          side: tonightMessage(`side-${block.side}`),
+          side: lineUpsMessage(`side-${block.side}`),
         })}
-        figure={tonightMessage('blockOf', { number: at + 1, all: blocks.length })}
+        figure={lineUpsMessage('blockOf', { number: at + 1, all: blocks.length })}
       />
       <PatternOfTonight tonight={tonight} block={block} stageId={activity.stageId} />
       <Fairness lineups={activity.lineups} />
@@ -123,8 +123,10 @@ function PatternOfTonight({
 function Fairness({ lineups }: { readonly lineups: Lineups }) {
   return (
     <p className="text-small text-ink-soft">
-      {lineups.fairnessProven && `${tonightMessage('fair')} `}
-      {tonightMessage(lineups.changesProven ? 'changesProven' : 'changesFound', { count: lineups.changes })}
+      {lineups.fairnessProven && `${lineUpsMessage('fair')} `}
+      {lineups.changes === 0
+        ? lineUpsMessage('changesNone')
+        : lineUpsMessage(lineups.changesProven ? 'changesProven' : 'changesFound', { count: lineups.changes })}
     </p>
   )
 }

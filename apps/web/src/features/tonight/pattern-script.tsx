@@ -1,5 +1,5 @@
 import { type PatternDocument, scriptSentences } from '@espalier/domain/pattern'
-import { tonightMessage } from '../../messages/tonight'
+import { lineUpsMessage } from '../../messages/line-ups'
 import { classNames } from '../../ui/class-names'
 import { FieldSection } from './field-frame'
 
@@ -13,7 +13,7 @@ type PatternScriptProps = {
 /** The pattern as sentences in the club's voice; tap one and the drawing shows that step, tap it again and it shows all. */
 export function PatternScript({ document, step, onStep }: PatternScriptProps) {
   return (
-    <FieldSection title={tonightMessage('script')}>
+    <FieldSection title={lineUpsMessage('script')}>
       <ol className="flex flex-col">
         {scriptSentences(document).map((sentence, index) => {
           const isRead = index === step
@@ -32,7 +32,7 @@ export function PatternScript({ document, step, onStep }: PatternScriptProps) {
                   <span className="voice-club block text-script leading-snug">{sentence.text}</span>
                   {sentence.point !== '' && (
                     <span className="block leading-snug">
-                      <span className="text-ink-soft">{tonightMessage('sayNow')}</span>{' '}
+                      <span className="text-ink-soft">{lineUpsMessage('sayNow')}</span>{' '}
                       <strong className="voice-club font-[650]">{sentence.point}</strong>
                     </span>
                   )}

@@ -4,7 +4,7 @@ import { tonightMessage } from '../../messages/tonight'
 import { Button } from '../../ui/button/button'
 import { CheckLine } from '../../ui/check-line/check-line'
 import { TextField } from '../../ui/text-field/text-field'
-import type { Evening, EveningChange } from './evening'
+import { type Evening, type EveningChange, GUESTS_MOST } from './evening'
 
 type SitsOutProps = {
   readonly kit: Kit
@@ -48,7 +48,9 @@ export function SitsOutAndGuests({ kit, evening, change }: SitsOutProps) {
 
 function Guests({ guests, change }: { readonly guests: readonly string[]; readonly change: SitsOutProps['change'] }) {
   const [initials, setInitials] = useState('')
+  const isFull = guests.length >= GUESTS_MOST
   function add() {
+    if (isFull) return
     change({ kind: 'add-guest', initials })
     setInitials('')
   }
@@ -87,7 +89,9 @@ function Guests({ guests, change }: { readonly guests: readonly string[]; readon
           autoCapitalize="characters"
           onChange={(event) => setInitials(event.target.value)}
         />
-        <Button type="submit">{tonightMessage('addGuest')}</Button>
+        <Button type="submit" offBecause={isFull ? tonightMessage('guestsMost') : null}>
+          {tonightMessage('addGuest')}
+        </Button>
       </form>
     </fieldset>
   )

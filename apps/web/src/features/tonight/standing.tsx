@@ -1,6 +1,6 @@
-import type { Failure } from '../../api/browser'
 import { tonightMessage } from '../../messages/tonight'
 import { pages, pageTo } from '../../paths'
+import { isSignedOut } from './is-signed-out'
 import type { KitState } from './use-kit'
 import type { Outbox } from './use-outbox'
 
@@ -12,13 +12,7 @@ export function Standing({ kitState, outbox, isKept = null }: StandingProps) {
   return (
     <span className="flex flex-wrap items-baseline gap-x-3 text-ink-soft">
       <span role="status">{standingWords({ kitState, outbox, isKept })}</span>
-      {outbox.ofOthers > 0 && (
-        <span>
-          {outbox.ofOthers === 1
-            ? tonightMessage('othersOne')
-            : tonightMessage('othersMany', { count: outbox.ofOthers })}
-        </span>
-      )}
+      <OthersWaiting count={outbox.ofOthers} />
       {isSignedOut(failure) && (
         <a href={pageTo(pages.signIn, {})} className="inline-flex min-h-target items-center">
           {tonightMessage('signIn')}
@@ -28,22 +22,19 @@ export function Standing({ kitState, outbox, isKept = null }: StandingProps) {
   )
 }
 
+/** Writes that stay on this phone until whoever made them signs in here; nothing where there are none. */
+export function OthersWaiting({ count }: { readonly count: number }) {
+  if (count === 0) return null
+  return <span>{count === 1 ? tonightMessage('othersOne') : tonightMessage('othersMany', { count })}</span>
+}
+
 function standingWords({ kitState, outbox, isKept }: Required<StandingProps>): string {
   if (isKept === false) return tonightMessage('notSaved')
   const waiting = outbox.waiting?.filter((each) => each.refusal === null).length ?? 0
   if (waiting > 0 && !outbox.isSending)
     return waiting === 1 ? tonightMessage('waitingOne') : tonightMessage('waitingMany', { count: waiting })
-  if (kitState.failure !== null) return failureWords(kitState.failure)
+  // A club that refuses leaves no copy here to show: see forgetRefused.
+  if (kitState.failure !== null) return tonightMessage('offline')
   if (isKept === true) return tonightMessage('savedHere')
   return kitState.isAsking ? tonightMessage('asking') : tonightMessage('updated')
-}
-
-function failureWords(failure: Failure): string {
-  if (isSignedOut(failure)) return tonightMessage('signedOut')
-  if (failure.kind === 'problem' && failure.problem.code === 'not-found') return tonightMessage('hidden')
-  return tonightMessage('offline')
-}
-
-export function isSignedOut(failure: Failure | null): boolean {
-  return failure?.kind === 'problem' && failure.problem.code === 'not-signed-in'
 }

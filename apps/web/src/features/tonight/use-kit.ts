@@ -36,6 +36,10 @@ export function useKit(ids: Ids | null): KitState {
   const clubId = ids?.clubId
   const teamId = ids?.teamId
   useEffect(() => {
+    window.addEventListener('pageshow', askAgainWhenBack)
+    return () => window.removeEventListener('pageshow', askAgainWhenBack)
+  }, [])
+  useEffect(() => {
     if (clubId === undefined || teamId === undefined) return
     let isWanted = true
     const show = (next: KitState) => {
@@ -47,6 +51,11 @@ export function useKit(ids: Ids | null): KitState {
     }
   }, [clubId, teamId])
   return state
+}
+
+/** A browser may bring a page back as it stood, with the names of somebody who has signed out since. */
+function askAgainWhenBack(event: PageTransitionEvent): void {
+  if (event.persisted) window.location.reload()
 }
 
 async function loadKit(ids: Ids, show: (state: KitState) => void): Promise<void> {

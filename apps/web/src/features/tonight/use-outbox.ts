@@ -3,6 +3,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react'
 import type { Failure } from '../../api/browser'
 import { dismissRefused, enqueue, listWaiting, sendWaiting } from '../../offline/outbox'
 import { isFrom, type Sender, type Waiting } from '../../offline/waiting'
+import { isSignedOut } from './is-signed-out'
 
 export type Outbox = {
   /** Null until this phone's outbox has been read. */
@@ -32,6 +33,8 @@ export function useOutbox(clubId: string | null, memberId: string | null): Outbo
     setSending(true)
     setHeld(await readHeld(sender))
     const outcome = await sendWaiting(sender)
+    // The login has ended while the page stood open: opened again it takes the names off, and what waits stays.
+    if (isSignedOut(outcome.failure)) window.location.reload()
     setFailure(outcome.failure)
     setHeld(await readHeld(sender))
     setSending(false)

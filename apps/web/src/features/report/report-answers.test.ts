@@ -8,7 +8,7 @@ import { exampleDate, examplePlan } from '../tonight/plan.fixture'
 import { questionsOf, type ReportAnswers, reportBodyOf, rungsAround } from './report-answers'
 
 const pattern = patternActivity(examplePlan)
-const of = { teamId: exampleKit.team.teamId, dateId: exampleDate.dateId, planId: null, pattern }
+const of = { teamId: exampleKit.team.teamId, dateId: exampleDate.dateId, planId: null, pattern, corrects: null }
 const open: ReportAnswers = {
   howFar: undefined,
   gotOut: undefined,

@@ -1,4 +1,4 @@
-import type { CHANGE_CHIPS, GOT_OUT, ReportBody } from '@espalier/contract/records'
+import type { CHANGE_CHIPS, GOT_OUT, RecordRow, ReportBody } from '@espalier/contract/records'
 import { PRESSURES, type Pressure } from '@espalier/domain/curriculum'
 import type { PlannedActivity } from '@espalier/domain/session'
 
@@ -30,10 +30,13 @@ export function rungsAround(tonight: Pressure): readonly Pressure[] {
   return PRESSURES.slice(Math.max(0, at - RUNGS_BELOW), at + 2)
 }
 
+/** What a report needs to know of the pattern it speaks of. */
+export type ReportedPattern = Pick<PlannedActivity, 'stageId' | 'title' | 'pressure'>
+
 export type ReportQuestion = 'how-far' | 'got-out' | 'second-adult'
 
 /** The questions of this evening: an evening of games only asks who was there too, and no more. */
-export function questionsOf(pattern: PlannedActivity | null, answers: ReportAnswers): readonly ReportQuestion[] {
+export function questionsOf(pattern: ReportedPattern | null, answers: ReportAnswers): readonly ReportQuestion[] {
   if (pattern === null) return ['second-adult']
   return answers.howFar === 'not-reached' ? ['how-far', 'second-adult'] : ['how-far', 'got-out', 'second-adult']
 }
@@ -53,7 +56,9 @@ export type ReportOf = {
   readonly teamId: string
   readonly dateId: string
   readonly planId: string | null
-  readonly pattern: PlannedActivity | null
+  readonly pattern: ReportedPattern | null
+  /** The report that this one corrects, as the club has it. */
+  readonly corrects: RecordRow | null
 }
 
 /** The report as it is sent, or null while a question is open. */
@@ -62,6 +67,9 @@ export function reportBodyOf(of: ReportOf, answers: ReportAnswers): ReportBody |
   const stageId = of.pattern?.stageId ?? null
   const { howFar, gotOut, secondAdult } = answers
   const wasTrained = stageId !== null && howFar !== undefined && howFar !== 'not-reached' && gotOut !== undefined
+  const reported: ReportBody['stages'] = wasTrained
+    ? [{ stageId, pressureReached: howFar, minutes: answers.stageMinutes as ReportBody['minutes'], gotOut }]
+    : []
   return {
     teamId: of.teamId,
     dateId: of.dateId,
@@ -69,12 +77,11 @@ export function reportBodyOf(of: ReportOf, answers: ReportAnswers): ReportBody |
     turnout: answers.turnout,
     guests: answers.guests,
     minutes: answers.minutes as ReportBody['minutes'],
-    stages: wasTrained
-      ? [{ stageId, pressureReached: howFar, minutes: answers.stageMinutes as ReportBody['minutes'], gotOut }]
-      : [],
+    // A correction asks about one stage; what was said of others stays as it was.
+    stages: [...reported, ...(of.corrects?.stages.slice(1) ?? [])],
     secondAdult: secondAdult ?? null,
     // A change belongs to the stage that was planned, also when it was left out.
     changes: answers.chips.map((chip) => ({ stageId, chip })),
-    supersedes: null,
+    supersedes: of.corrects?.recordId ?? null,
   }
 }

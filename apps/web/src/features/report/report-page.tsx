@@ -1,5 +1,5 @@
 import type { Operation } from '@espalier/contract/records'
-import { useEffect, useState } from 'react'
+import { type ReactNode, useEffect, useState } from 'react'
 import { newUuid } from '../../api/identifiers'
 import { reportMessage } from '../../messages/report'
 import { listWaiting } from '../../offline/outbox'
@@ -13,6 +13,8 @@ import { FieldFrame } from '../tonight/field-frame'
 import { Standing } from '../tonight/standing'
 import type { Tonight } from '../tonight/use-tonight'
 import { ViewLink } from '../tonight/view-link'
+import { CorrectPress } from './correct-press'
+import { answersThen, type Corrected } from './corrected-report'
 import { isAnswered, questionsOf, type ReportAnswers, type ReportQuestion, reportBodyOf } from './report-answers'
 import { ReportDifferences } from './report-differences'
 import { ReportQuestions } from './report-questions'
@@ -27,7 +29,20 @@ export function ReportPage({ tonight }: { readonly tonight: Tonight }) {
     standing: <Standing kitState={tonight.kitState} outbox={tonight.outbox} isKept={tonight.isKept} />,
     back: <BackLink hrefOf={hrefOf} />,
   }
-  if (evening.reportId !== null) return <AfterSending tonight={tonight} reportId={evening.reportId} frame={frame} />
+  const [corrected, setCorrected] = useState<Corrected | null>(null)
+  const [correctionId, setCorrectionId] = useState<string | null>(null)
+  const correct = <CorrectPress tonight={tonight} onFound={setCorrected} />
+  if (corrected !== null) {
+    const onSent = (reportId: string) => {
+      setCorrectionId(reportId)
+      setCorrected(null)
+    }
+    return <ReportForm key={corrected.record.recordId} {...{ tonight, frame, corrected, onSent }} />
+  }
+  if (evening.reportId !== null) {
+    const isCorrection = evening.reportId === correctionId
+    return <AfterSending {...{ tonight, frame, correct, isCorrection }} reportId={evening.reportId} />
+  }
   // Without a measured space there is never a plan, but there was an evening.
   if (planned.plan === null && tonight.facts !== null)
     return (
@@ -35,7 +50,7 @@ export function ReportPage({ tonight }: { readonly tonight: Tonight }) {
         <EmptyState>{reportMessage('noPlan')}</EmptyState>
       </FieldFrame>
     )
-  return <ReportForm key={chosen.date.dateId} tonight={tonight} frame={frame} />
+  return <ReportForm key={chosen.date.dateId} {...{ tonight, frame, correct }} corrected={null} />
 }
 
 type Frame = Pick<Parameters<typeof FieldFrame>[0], 'club' | 'team' | 'standing' | 'back'>
@@ -56,11 +71,23 @@ function firstAnswers({ kit, evening, planned, chosen }: Tonight): ReportAnswers
   }
 }
 
-function ReportForm({ tonight, frame }: { readonly tonight: Tonight; readonly frame: Frame }) {
+type ReportFormProps = {
+  readonly tonight: Tonight
+  readonly frame: Frame
+  readonly corrected: Corrected | null
+  /** A way to correct what stands already, where this is no correction. */
+  readonly correct?: ReactNode
+  readonly onSent?: (reportId: string) => void
+}
+
+function ReportForm({ tonight, frame, corrected, correct, onSent }: ReportFormProps) {
   const { kit, chosen, planned } = tonight
-  const [answers, setAnswers] = useState(() => firstAnswers(tonight))
-  const { state, send } = useSendReport(tonight)
-  const pattern = planned.plan === null ? null : patternActivity(planned.plan)
+  const [answers, setAnswers] = useState(() =>
+    corrected === null ? firstAnswers(tonight) : answersThen(corrected, kit),
+  )
+  const { state, send } = useSendReport(tonight, corrected, onSent)
+  const own = planned.plan === null ? null : patternActivity(planned.plan)
+  const pattern = corrected === null ? own : corrected.pattern
   const children = answers.turnout + answers.guests
   const open = questionsOf(pattern, answers).find((question) => !isAnswered(question, answers))
   useShownQuestion(open)
@@ -68,7 +95,7 @@ function ReportForm({ tonight, frame }: { readonly tonight: Tonight; readonly fr
   return (
     <FieldFrame
       {...frame}
-      title={reportMessage('title')}
+      title={reportMessage(corrected === null ? 'title' : 'correctTitle')}
       lead={reportMessage('lead', {
         day: dayWords(chosen.date.localDate),
         children: children === 1 ? reportMessage('childrenOne') : reportMessage('childrenMany', { count: children }),
@@ -83,11 +110,19 @@ function ReportForm({ tonight, frame }: { readonly tonight: Tonight; readonly fr
           }
           onClick={() => void send(answers)}
         >
-          {reportMessage('send')}
+          {reportMessage(corrected === null ? 'send' : 'sendCorrection')}
         </Button>
       }
     >
-      {chosen.date.reported && <p className="bg-here px-2 py-1">{reportMessage('already')}</p>}
+      {corrected !== null && (
+        <p className="bg-here px-2 py-1">{reportMessage('correctLead', { author: corrected.record.author })}</p>
+      )}
+      {corrected === null && chosen.date.reported && (
+        <div className="flex flex-col gap-2">
+          <p className="bg-here px-2 py-1">{reportMessage('already')}</p>
+          {correct}
+        </div>
+      )}
       {state === 'not-kept' && (
         <p role="alert" className="border-l-[7px] border-double border-ink pl-3 font-semibold">
           {reportMessage('notKept')}
@@ -109,19 +144,19 @@ function useShownQuestion(open: ReportQuestion | undefined): void {
 type SendState = 'open' | 'sending' | 'not-kept'
 
 /** The plan goes first where it has not gone yet, then the report: one after the other, as they happened. */
-function useSendReport({ kit, evening, chosen, planned, change, keepPlan, outbox }: Tonight) {
+function useSendReport(tonight: Tonight, corrected: Corrected | null, onSent?: (reportId: string) => void) {
+  const { kit, chosen, planned, change, outbox } = tonight
   const [state, setState] = useState<SendState>('open')
   async function send(answers: ReportAnswers) {
     if (state === 'sending') return
     setState('sending')
-    // An evening that was not planned on this phone before it was over has no plan to keep now.
-    const kept = evening.kept?.planId ?? (chosen.when === 'past' ? null : await keepPlan())
-    const planId = (await isRefused(kit.club.clubId, kept)) ? null : kept
+    const own = planned.plan === null ? null : patternActivity(planned.plan)
     const of = {
       teamId: kit.team.teamId,
       dateId: chosen.date.dateId,
-      planId,
-      pattern: planned.plan === null ? null : patternActivity(planned.plan),
+      planId: await planOf(tonight, corrected),
+      pattern: corrected === null ? own : corrected.pattern,
+      corrects: corrected?.record ?? null,
     }
     const body = reportBodyOf(of, answers)
     if (body === null) {
@@ -133,8 +168,19 @@ function useSendReport({ kit, evening, chosen, planned, change, keepPlan, outbox
     const isKept = await outbox.write(kit.team.teamId, [report])
     if (isKept) change({ kind: 'reported', reportId: report.id })
     setState(isKept ? 'open' : 'not-kept')
+    if (isKept) onSent?.(report.id)
   }
   return { state, send }
+}
+
+/** The plan a report leans on. A correction makes none anew, nor does an evening that was not planned here before it was over. */
+async function planOf(
+  { kit, evening, chosen, keepPlan }: Tonight,
+  corrected: Corrected | null,
+): Promise<string | null> {
+  const makesNone = corrected !== null || chosen.when === 'past'
+  const kept = evening.kept?.planId ?? (makesNone ? null : await keepPlan())
+  return (await isRefused(kit.club.clubId, kept)) ? null : kept
 }
 
 /** A report does not lean on a plan that the club did not take. */
@@ -143,15 +189,22 @@ async function isRefused(clubId: string, planId: string | null): Promise<boolean
   return waiting.some((each) => each.operation.id === planId && each.refusal !== null)
 }
 
-type AfterSendingProps = { readonly tonight: Tonight; readonly reportId: string; readonly frame: Frame }
+type AfterSendingProps = {
+  readonly tonight: Tonight
+  readonly reportId: string
+  readonly frame: Frame
+  readonly correct: ReactNode
+  readonly isCorrection: boolean
+}
 
 /** "Sent" stands only where the club has answered that it has it. */
-function AfterSending({ tonight, reportId, frame }: AfterSendingProps) {
+function AfterSending({ tonight, reportId, frame, correct, isCorrection }: AfterSendingProps) {
   const { chosen, outbox, hrefOf } = tonight
   const own = outbox.waiting?.find((each) => each.operation.id === reportId)
   const isSent = outbox.waiting !== null && own === undefined
-  const title = isSent ? 'sentTitle' : own?.refusal != null ? 'title' : 'keptTitle'
-  const lead = isSent ? 'sentLead' : own?.refusal != null ? 'refusedLead' : 'keptLead'
+  const sent = isCorrection ? 'corrected' : 'sent'
+  const title = isSent ? (`${sent}Title` as const) : own?.refusal != null ? 'title' : 'keptTitle'
+  const lead = isSent ? (`${sent}Lead` as const) : own?.refusal != null ? 'refusedLead' : 'keptLead'
   return (
     <FieldFrame
       {...frame}
@@ -176,6 +229,7 @@ function AfterSending({ tonight, reportId, frame }: AfterSendingProps) {
       <p role="status" className="text-script">
         {reportMessage(lead, { day: dayWords(chosen.date.localDate) })}
       </p>
+      {isSent && correct}
     </FieldFrame>
   )
 }

@@ -1,13 +1,13 @@
 import { GOT_OUT } from '@espalier/contract/records'
-import type { Kit, PlannedActivity } from '@espalier/domain/session'
+import type { Kit } from '@espalier/domain/session'
 import { reportMessage } from '../../messages/report'
 import { Choices } from './choices'
-import { type HowFar, questionsOf, type ReportAnswers, rungsAround } from './report-answers'
+import { type HowFar, questionsOf, type ReportAnswers, type ReportedPattern, rungsAround } from './report-answers'
 
 type ReportQuestionsProps = {
   readonly kit: Kit
   readonly memberId: string | null
-  readonly pattern: PlannedActivity | null
+  readonly pattern: ReportedPattern | null
   readonly answers: ReportAnswers
   readonly change: (changed: Partial<ReportAnswers>) => void
 }

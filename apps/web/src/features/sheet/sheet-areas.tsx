@@ -2,7 +2,7 @@ import type { PlannedActivity } from '@espalier/domain/session'
 import { AreasDrawing } from '../../drawing/areas-drawing'
 import { Legend } from '../../drawing/legend'
 import { sheetMessage } from '../../messages/sheet'
-import { metresText } from '../tonight/metres-text'
+import { metresText, unbroken } from '../tonight/metres-text'
 import type { SheetParts } from './sheet'
 
 /** Where each activity is played, with its measures; the pattern has its own drawing. */
@@ -36,8 +36,10 @@ export function SheetAreas({ tonight, plan, facts }: SheetParts) {
 }
 
 function sizesWords(activity: PlannedActivity): string {
-  const sizes = activity.areas.map((area) =>
-    sheetMessage('areaSize', { width: metresText(area.widthMm), length: metresText(area.lengthMm) }),
-  )
-  return [...new Set(sizes)].join(', ')
+  return [...new Set(activity.areas.map(sizeWords))].join(', ')
+}
+
+/** Width by length as one word of a line. */
+export function sizeWords({ widthMm, lengthMm }: { readonly widthMm: number; readonly lengthMm: number }): string {
+  return unbroken(sheetMessage('areaSize', { width: metresText(widthMm), length: metresText(lengthMm) }))
 }

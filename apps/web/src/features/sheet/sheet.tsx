@@ -5,10 +5,9 @@ import { classNames } from '../../ui/class-names'
 import { Mark } from '../../ui/page-frame/mark'
 import { childNames } from '../tonight/child-names'
 import { clockAfter, patternActivity } from '../tonight/evening-parts'
-import { metresText } from '../tonight/metres-text'
 import { stagePattern } from '../tonight/stage-pattern'
 import type { Tonight } from '../tonight/use-tonight'
-import { SheetAreas } from './sheet-areas'
+import { SheetAreas, sizeWords } from './sheet-areas'
 import { SheetEvening } from './sheet-evening'
 import { SheetGroups } from './sheet-groups'
 import { SheetLineUps } from './sheet-line-ups'
@@ -70,7 +69,7 @@ function SheetHead({ tonight, plan, facts }: SheetParts) {
   const { date } = chosen
   const { space, turnout } = facts
   const guests = turnout.guests.length
-  const place = `${space.venue}, ${space.name} (${metresText(space.widthMm)} × ${metresText(space.lengthMm)} m)`
+  const place = `${space.venue}, ${space.name} (${sizeWords(space)})`
   const count = plan.children.length
   const came = guests > 0 ? sheetMessage('childrenAndGuests', { count, guests }) : sheetMessage('children', { count })
   const version = kit.adopted === null ? '' : ` ${kit.adopted.content.name}, ${kit.adopted.number}.`

@@ -24,7 +24,7 @@ export function TeamWeeks({ trellis, thisWeek, cellHref, open }: TeamWeeksProps)
           <caption className="sr-only">{coverageMessage('tableCaption', { team: trellis.name })}</caption>
           <thead>
             <tr>
-              <th scope="col" className="pr-4 text-small font-semibold">
+              <th scope="col" className="w-60 pr-4 text-small font-semibold">
                 {coverageMessage('stage')}
               </th>
               {trellis.weeks.map((week) => (

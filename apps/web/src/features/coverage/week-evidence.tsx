@@ -20,7 +20,7 @@ type WeekEvidenceProps = {
 export function WeekEvidence({ clubId, evidence, head, zone, closeHref }: WeekEvidenceProps) {
   const { cell, stageTitle, teamName, records } = evidence
   return (
-    <section aria-labelledby="week" className="flex flex-col gap-4 border-y-2 border-ink bg-here/40 py-4">
+    <section aria-labelledby="week" className="-mx-3 flex flex-col gap-4 border-y-2 border-ink bg-here/40 px-3 py-4">
       <h2 id="week" className="text-lead leading-tight font-semibold">
         {coverageMessage('cellTitle', { stage: stageTitle, team: teamName })}
       </h2>

@@ -2,6 +2,9 @@ import type { LedgerHead } from '@espalier/contract/ledger'
 import { ledgerMessage } from '../../messages/ledger'
 import { instantWords } from '../../shell/dates'
 
+/** Where a line is too short for a hash it breaks in the middle. */
+const HALF = 32
+
 /** The head that every check on the page is made against. */
 export function BookHead({ head, zone }: { readonly head: LedgerHead; readonly zone: string }) {
   return (
@@ -16,8 +19,10 @@ export function BookHead({ head, zone }: { readonly head: LedgerHead; readonly z
         </strong>
       </dd>
       <dt className="text-ink-soft">{ledgerMessage('root')}</dt>
-      <dd data-testid="root" className="break-all text-small">
-        {head.root}
+      <dd data-testid="root" className="text-small [overflow-wrap:anywhere]">
+        {head.root.slice(0, HALF)}
+        <wbr />
+        {head.root.slice(HALF)}
       </dd>
     </dl>
   )

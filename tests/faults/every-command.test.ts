@@ -1,8 +1,10 @@
 import { paths, pathTo } from '@espalier/contract/paths'
 import type { Operation } from '@espalier/contract/records'
 import { decideAccess, type Permission } from '@espalier/domain/access'
+import { ok } from '@espalier/domain/quantities'
 import pg from 'pg'
 import { afterAll, describe, expect, test } from 'vitest'
+import { type Command, runCommand } from '../../apps/api/src/commands/run-command'
 import { closePools, openPools } from '../../apps/api/src/db/pool'
 import { SEPTEMBER, testDeps } from '../factories/api'
 import { expectStatus, makeClub } from '../factories/club'
@@ -69,10 +71,11 @@ async function requestTo(route: LiveRoute): Promise<Request> {
   return (await BEFORE[nameOf(route)]?.(request)) ?? request
 }
 
+/** Nothing there yet is version 0. */
 async function versionOf({ versioned }: Request): Promise<number | null> {
   if (versioned === undefined) return null
   const text = `select version from ${versioned.table} where ${versioned.key} = $1`
-  return (await owner.query<{ version: number }>(text, [versioned.id])).rows[0]!.version
+  return (await owner.query<{ version: number }>(text, [versioned.id])).rows[0]?.version ?? 0
 }
 
 async function sendTo(
@@ -147,16 +150,41 @@ describe('one effect and one answer, sent twice or five times at once; another b
   })
 })
 
-test('control: without the uniqueness that claims a key, twice has two effects and five at once have five', async () => {
-  await owner.query('alter table idempotency drop constraint idempotency_pkey')
+/** A command that nothing but its key keeps from being done twice: no id of the client's, no version. */
+const addAnySeason: Command<true> = {
+  permission: 'seasons.write',
+  find: async () => ({}),
+  lock: async () => true,
+  target: () => ({}),
+  work: async ({ db, newId }) => {
+    const id = newId()
+    const text = 'insert into season (club_id, season_id, name, first_day, last_day) values ($1, $2, $3, $4, $5)'
+    const values = [db.clubId, id, `Season ${id}`, '2026-09-01', '2026-12-20']
+    await db.sql.changed({ name: 'insert-any-season', text, values })
+    return ok({ status: 201, id, version: null, entry: { kind: 'season.added', subjectId: id, facts: {} } })
+  },
+}
+
+async function listFaultsOfAnySeason(): Promise<readonly string[]> {
   const { clubId, administrator } = await makeClub(api)
-  const path = pathTo(paths.equipment, { clubId })
-  const faults = await listRepeatFaults(owner, clubId, async () => {
-    const counts = { cone: 9, pole: 2, 'small-goal': 1, ball: 5, bib: 8 }
-    const body = { id: freshId(), teamId: null, counts }
-    const send = async (key: string, sent: unknown) => tellOf(await administrator.send('POST', path, sent, { key }))
-    return { send: (key) => send(key, body), sendOther: (key) => send(key, { ...body, id: freshId() }) }
-  })
+  const { accountId } = (await administrator.get(paths.me)).json
+  const send = async (key: string, content: number): Promise<Told> => {
+    const fingerprint = Buffer.alloc(32, content)
+    const told = await runCommand(deps, { clubId, accountId, key, fingerprint, ifMatch: undefined }, addAnySeason)
+    if (!told.ok) return { kind: 'refused', code: told.refusal.code, answer: told.refusal.code }
+    const { replayed, status, id, version, entry } = told.value
+    return { kind: replayed ? 'replayed' : 'applied', code: null, answer: JSON.stringify([status, id, version, entry]) }
+  }
+  return listRepeatFaults(owner, clubId, async () => ({
+    send: (key) => send(key, 1),
+    sendOther: (key) => send(key, 2),
+  }))
+}
+
+test('control: without the uniqueness that claims a key, twice has two effects and five at once have five', async () => {
+  expect(await listFaultsOfAnySeason()).toEqual([])
+  await owner.query('alter table idempotency drop constraint idempotency_pkey')
+  const faults = await listFaultsOfAnySeason()
   expect(faults).toContain('the second sending had an effect')
   expect(faults).toContain('another body had an effect')
   expect(faults).toContain('five at once had 5 effects')

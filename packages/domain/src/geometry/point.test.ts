@@ -53,6 +53,13 @@ describe('angles', () => {
     expect(angleDegrees(point(0, 0), point(1, 0), to)).toBeCloseTo(degrees, 12)
   })
 
+  test.each([
+    ['here to there', point(1, 2), point(0, 0)],
+    ['there to here', point(0, 0), point(-1, -2)],
+  ])('a place that is the corner itself makes no angle, %s', (_, a, b) => {
+    expect(angleDegrees(point(0, 0), a, b)).toBe(0)
+  })
+
   test('the angles of a triangle add up to 180 degrees', () => {
     fc.assert(
       fc.property(place, place, place, (a, b, c) => {

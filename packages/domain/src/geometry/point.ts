@@ -39,6 +39,10 @@ export function angleDegrees(at: Point, a: Point, b: Point): number {
   const ay = a.y - at.y
   const bx = b.x - at.x
   const by = b.y - at.y
+  const across = ax * by - ay * bx
+  const along = ax * bx + ay * by
+  // No direction at all: the arc tangent of a negative zero would call that a half turn.
+  if (across === 0 && along === 0) return 0
   // The two-argument arc tangent stays exact near 0 and 180 degrees, where the arc cosine loses half its digits.
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI
+  return (Math.abs(Math.atan2(across, along)) * 180) / Math.PI
 }

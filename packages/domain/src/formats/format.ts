@@ -23,7 +23,15 @@ export type FormatDoubt = { readonly about: string; readonly sentence: string }
 export type FormatChoices = {
   /** U.S. 7v7: two sizes of the penalty mark's distance are in use. */
   readonly penaltyMarkYards7v7: 8 | 10
+  /** U.S. 7v7: when opponents may cross the build-out line after the goalkeeper releases the ball from the hands. */
+  readonly buildOutCrossing7v7?: BuildOutCrossing
 }
+
+/**
+ * Once the goalkeeper has released the ball, or only once a team-mate has touched it. At a goal kick no source doubts that
+ * they may cross as soon as the ball is in play.
+ */
+export type BuildOutCrossing = 'released' | 'touched'
 
 /** What a governing body prescribes for one game, every number with its source; null where the game has no such thing. */
 export type Format = {
@@ -49,6 +57,8 @@ export type Format = {
   readonly cornerArcRadiusMm: Sourced<Millimetres> | null
   /** Present where the format plays with a build-out line midway between penalty area and halfway line. */
   readonly buildOutLine: Sourced<'midway'> | null
+  /** When opponents may cross that line after a release from the goalkeeper's hands. */
+  readonly buildOutCrossing: Sourced<BuildOutCrossing> | null
   /** Where opponents wait at a goal kick, apart from the build-out line. */
   readonly retreatLine: Sourced<'penalty-area' | 'halfway' | 'third'>
   readonly offsideFrom: Sourced<'halfway' | 'build-out-line' | 'nowhere'>

@@ -78,3 +78,11 @@ describe('a club’s choice of the 7v7 penalty mark', () => {
     expect(formatOf('us-9v9', { penaltyMarkYards7v7: 8 })).toBe(formats['us-9v9'])
   })
 })
+
+test('a club says when opponents may cross the build-out line after a release from the hands; 9v9 has no such line', () => {
+  const printed = formatOf('us-7v7', { penaltyMarkYards7v7: 10 }).buildOutCrossing
+  expect(printed).toMatchObject({ value: 'released', kind: 'published' })
+  const chosen = formatOf('us-7v7', { penaltyMarkYards7v7: 10, buildOutCrossing7v7: 'touched' }).buildOutCrossing
+  expect(chosen).toMatchObject({ value: 'touched', kind: 'club' })
+  expect(formatOf('us-9v9', { penaltyMarkYards7v7: 10, buildOutCrossing7v7: 'touched' }).buildOutCrossing).toBeNull()
+})

@@ -1,6 +1,6 @@
 import type { Format, FormatChoices, FormatId } from './format'
 import { ifab11v11 } from './ifab-11v11'
-import { penaltyMark7v7, us7v7 } from './us-7v7'
+import { buildOutCrossing7v7, penaltyMark7v7, us7v7 } from './us-7v7'
 import { us9v9 } from './us-9v9'
 
 export const formats: Readonly<Record<FormatId, Format>> = {
@@ -13,5 +13,10 @@ export const formats: Readonly<Record<FormatId, Format>> = {
 export function formatOf(formatId: FormatId, choices?: FormatChoices): Format {
   const format = formats[formatId]
   if (formatId !== 'us-7v7' || choices === undefined) return format
-  return { ...format, penaltyMarkMm: penaltyMark7v7(choices) }
+  const crossing = choices.buildOutCrossing7v7
+  return {
+    ...format,
+    penaltyMarkMm: penaltyMark7v7(choices),
+    buildOutCrossing: crossing === undefined ? format.buildOutCrossing : buildOutCrossing7v7(crossing),
+  }
 }

@@ -38,6 +38,7 @@ export const ifab11v11: Format = {
   circleRadiusMm: published(fromMetres(9.15), `${LAW_1}, Field markings; The penalty area`),
   cornerArcRadiusMm: published(fromMetres(1), `${LAW_1}, The corner area`),
   buildOutLine: null,
+  buildOutCrossing: null,
   retreatLine: published('penalty-area', 'IFAB Laws of the Game, Law 16 The Goal Kick, since 2019/20'),
   offsideFrom: published('halfway', 'IFAB Laws of the Game, Law 11 Offside'),
   restartDistanceMm: published(fromMetres(9.15), 'IFAB Laws of the Game, Law 13 Free Kicks'),

@@ -1,5 +1,5 @@
 import { habit, type Millimetres, published, type Sourced } from '../quantities'
-import type { Format, FormatChoices } from './format'
+import type { BuildOutCrossing, Format, FormatChoices } from './format'
 import { areaInYards, fromFeet, fromMetres, fromYards, rangeInYards } from './units'
 
 const CHART = 'U.S. Soccer Player Development Initiatives, Small-Sided Games Chart, 2017'
@@ -12,6 +12,15 @@ export function penaltyMark7v7(choices: FormatChoices): Sourced<Millimetres> {
     value: fromYards(choices.penaltyMarkYards7v7),
     kind: 'club',
     source: 'club setting; sources of the U.S. 7v7 field disagree on the penalty mark',
+  }
+}
+
+/** When opponents may cross after a release from the hands is the club's choice too. */
+export function buildOutCrossing7v7(crossing: BuildOutCrossing): Sourced<BuildOutCrossing> {
+  return {
+    value: crossing,
+    kind: 'club',
+    source: 'club setting; sources disagree on when opponents may cross after a release from the hands',
   }
 }
 
@@ -41,6 +50,10 @@ export const us7v7: Format = {
     'midway',
     `${BUILD_OUT_LINE}: midway between the top of the penalty area and the halfway line`,
   ),
+  buildOutCrossing: published(
+    'released',
+    'AYSO, build-out line rules, points 1 to 5: behind the line until the goalkeeper releases the ball',
+  ),
   retreatLine: published(
     'penalty-area',
     'IFAB Laws of the Game, Law 16 The Goal Kick, since 2019/20; the build-out line adds to it',
@@ -61,6 +74,11 @@ export const us7v7: Format = {
         'Another state set measures 12 yards beyond each post (wider than 24 yards) and a goal area of 6 yards, on fields up to 70 by 50 yards.',
     },
     { about: 'penaltyMarkMm', sentence: 'The penalty mark is a club setting: 8 or 10 yards.' },
+    {
+      about: 'buildOutCrossing',
+      sentence:
+        'Opponents may cross once the goalkeeper releases the ball, or in some leagues once a team-mate has touched it: a club setting.',
+    },
     { about: 'goal', sentence: 'The chart gives the largest goal; 6.5 by 12 feet is recommended for age and ability.' },
     { about: 'buildOutLine', sentence: 'Some leagues also use the line at defensive free kicks in the penalty area.' },
   ],

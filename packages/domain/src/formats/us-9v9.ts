@@ -31,6 +31,7 @@ export const us9v9: Format = {
     source: 'U.S. Soccer 9v9 Standards: conforms to Law 1; not checked',
   },
   buildOutLine: null,
+  buildOutCrossing: null,
   retreatLine: published('penalty-area', 'IFAB Laws of the Game, Law 16 The Goal Kick, since 2019/20'),
   offsideFrom: published(
     'halfway',

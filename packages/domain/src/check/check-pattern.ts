@@ -7,19 +7,23 @@ import { type CheckLimits, DEFAULT_LIMITS } from './limits'
 import { type CheckNote, NOTE_CODES, type NoteCode, TO_FIX_CODES } from './note'
 import { playStep, type Setting, type State, settingOf } from './play-step'
 import { type AgeProfile, profileFor } from './profiles'
+import { applyRemedy } from './remedy'
 import { RULES } from './rules'
 import type { Surface } from './surfaces'
+import type { TeamReach } from './team-reach'
 import type { TimedStep } from './timed-step'
 import { playStates, type Timeline, timelineAfter } from './timeline'
 
 /** Stored with every published version: notes of another version may differ from today's. */
-export const CHECK_VERSION = '1'
+export const CHECK_VERSION = '2'
 
 export type CheckOptions = {
   /** Players of this profile; by default that of the pattern's age group. */
   readonly profile?: AgeProfile
   readonly surface?: Surface
   readonly limits?: Partial<CheckLimits>
+  /** How far this team's passes find a gate, measured on the field; replaces the age's own guess. */
+  readonly teamReach?: TeamReach
   readonly choices?: FormatChoices
   /** Only the notes of this severity, by running only the rules that can make one; by default all notes. */
   readonly severity?: 'to-fix'
@@ -73,7 +77,7 @@ function branchNotes(rules: readonly Rule[], document: PatternDocument, setting:
 }
 
 /** What is the same for trunk and answers. */
-type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'retime'> & { readonly play: Setting }
+type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'retime' | 'mended'> & { readonly play: Setting }
 
 function checkSetting(document: PatternDocument, space: Space, options: CheckOptions): CheckSetting {
   const { choices } = options
@@ -81,7 +85,8 @@ function checkSetting(document: PatternDocument, space: Space, options: CheckOpt
   const surface = options.surface ?? 'normal'
   const play = settingOf(document, space, profile, surface, choices)
   const format = formatOf(document.formatId, choices)
-  return { space, profile, surface, format, limits: { ...DEFAULT_LIMITS, ...options.limits }, place: play.place, play }
+  const limits = { ...DEFAULT_LIMITS, ...options.limits }
+  return { space, profile, surface, format, limits, teamReach: options.teamReach ?? null, place: play.place, play }
 }
 
 function contextOf(document: PatternDocument, setting: CheckSetting): CheckContext {
@@ -91,6 +96,7 @@ function contextOf(document: PatternDocument, setting: CheckSetting): CheckConte
     document,
     timeline: timelineAfter(states.at(-1)!),
     retime: (index, step) => retimeStep(document, states, setting.play, index, step),
+    mended: (remedy) => contextOf(applyRemedy(document, remedy), setting),
   }
 }
 

@@ -3,9 +3,10 @@ import type { Point } from '../geometry'
 import type { PatternDocument, Step } from '../pattern'
 import type { Space, Spot } from '../pitch'
 import type { CheckLimits } from './limits'
-import type { CheckNote } from './note'
+import type { CheckNote, Remedy } from './note'
 import type { AgeProfile } from './profiles'
 import type { Surface } from './surfaces'
+import type { TeamReach } from './team-reach'
 import type { TimedStep } from './timed-step'
 import type { Timeline } from './timeline'
 
@@ -17,10 +18,14 @@ export type CheckContext = {
   readonly profile: AgeProfile
   readonly surface: Surface
   readonly limits: CheckLimits
+  /** Measured on the field; null where nobody has. */
+  readonly teamReach: TeamReach | null
   readonly timeline: Timeline
   readonly place: (spot: Spot) => Point
   /** Plays a changed step in the place of the one at this index, so that a remedy is tried before it is named. */
   readonly retime: (index: number, step: Step) => TimedStep
+  /** The same pattern with a remedy applied, played through, for rules whose remedies change more than one step. */
+  readonly mended: (remedy: Remedy) => CheckContext
 }
 
 export type Rule = (context: CheckContext) => readonly CheckNote[]

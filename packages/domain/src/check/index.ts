@@ -1,13 +1,27 @@
 export * from './ball'
 export type { BallFlight } from './ball-played'
 export { CHECK_VERSION, type CheckOptions, checkPattern, type PatternCheck } from './check-pattern'
+export * from './error-runs/compare-error-runs'
+export * from './error-runs/error-profile'
+export * from './error-runs/error-runner'
+export {
+  addErrorRuns,
+  type ErrorRuns,
+  errorRuns,
+  NOT_A_FORECAST,
+  playRuns,
+  type StepRuns,
+  standardErrorOf,
+} from './error-runs/error-runs'
+export { LOSS_CAUSES, type LossCause } from './error-runs/loss-causes'
 export * from './lane'
-export { type CheckLimits, DEFAULT_LIMITS } from './limits'
+export { ASKED_HABITS, type CheckLimits, DEFAULT_LIMITS } from './limits'
 export * from './note'
 export * from './profiles'
 export * from './remedy'
 export * from './runner'
 export * from './surfaces'
+export * from './team-reach'
 export type { TimedStep } from './timed-step'
 export {
   ballAt,

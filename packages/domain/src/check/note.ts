@@ -14,6 +14,19 @@ export const NOTE_CODES = [
   'offside-law',
   'hands-law',
   'lofted-to-standing',
+  'heading-limit',
+  'goalkeeper-hold-law',
+  'punt-law',
+  'free-kick-law',
+  'throw-in-law',
+  'beyond-team-reach',
+  'cover-shadow',
+  'out-of-view',
+  'support-distance',
+  'nobody-behind',
+  'carry-release',
+  'weak-side-over',
+  'striker-straight',
 ] as const
 export type NoteCode = (typeof NOTE_CODES)[number]
 
@@ -28,6 +41,9 @@ export const TO_FIX_CODES = [
   'build-out-line-law',
   'offside-law',
   'hands-law',
+  'goalkeeper-hold-law',
+  'free-kick-law',
+  'throw-in-law',
 ] as const satisfies readonly NoteCode[]
 
 /** To fix: against the law or impossible; it stops publishing. Look at: probably does not work. Note: good to know. */
@@ -43,7 +59,7 @@ export type CheckNote = {
   readonly position: Position | null
   readonly value: number
   readonly limit: number
-  readonly unit: 's' | 'm' | 'touches' | 'players'
+  readonly unit: 's' | 'm' | 'degrees' | 'touches' | 'players'
   readonly sourceKind: SourceKind
   readonly source: string
   /** What a coach reads. */
@@ -67,3 +83,14 @@ export type Remedy =
       readonly spot: Spot
       readonly sentence: string
     }
+  /** The player comes to the ball with a run of their own, in place of the one they made in this step. */
+  | {
+      readonly kind: 'come-to'
+      readonly stepId: string
+      readonly position: Position
+      readonly spot: Spot
+      readonly start: Run['start']
+      readonly sentence: string
+    }
+  /** The player stays where they are in this step. */
+  | { readonly kind: 'drop-run'; readonly stepId: string; readonly position: Position; readonly sentence: string }

@@ -25,9 +25,19 @@ export function mendStep(step: Step, remedy: Remedy): Step {
     case 'meet-at': {
       const runs = step.runs.map((run) => (run.position === remedy.position ? { ...run, to: remedy.spot } : run))
       const { action } = step
+      if (action.kind === 'carry' || action.kind === 'dribble-past') {
+        return { ...step, runs, action: { ...action, to: remedy.spot } }
+      }
       if (!('into' in action) || placeOf(action) === null) return { ...step, runs }
       return { ...step, runs, action: { ...action, into: { kind: 'space', spot: remedy.spot } } }
     }
+    case 'come-to': {
+      const { position, spot, start } = remedy
+      const others = step.runs.filter((run) => run.position !== position)
+      return { ...step, runs: [...others, { position, to: spot, start }] }
+    }
+    case 'drop-run':
+      return { ...step, runs: step.runs.filter((run) => run.position !== remedy.position) }
     default:
       return unreachable(remedy)
   }

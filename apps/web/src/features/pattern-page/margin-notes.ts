@@ -28,6 +28,7 @@ const ORIGIN_WORDS = {
 const UNIT_WORDS = {
   s: 'unitS',
   m: 'unitM',
+  degrees: 'unitDegrees',
   touches: 'unitTouches',
   players: 'unitPlayers',
 } as const satisfies Record<CheckNote['unit'], string>

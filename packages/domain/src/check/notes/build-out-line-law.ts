@@ -1,3 +1,4 @@
+import type { Format } from '../../formats'
 import { buildOutLine } from '../../pitch'
 import { metres, metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
@@ -15,7 +16,7 @@ export function buildOutLineNotes({ document, format, space, place }: CheckConte
   const line = buildOutLine(space)
   if (line === null) return []
   const { kind, source } = format.buildOutLine
-  const until = document.restart === 'goal-kick' ? 'the ball is in play' : 'the goalkeeper releases the ball'
+  const until = document.restart === 'goal-kick' ? 'the ball is in play' : crossingWords(format)
   return document.obstacles.flatMap((each): CheckNote[] => {
     const over = millimetresOf(metres(line - place(each.spot).x))
     if (each.kind !== 'opponent' || over <= 0) return []
@@ -35,4 +36,8 @@ export function buildOutLineNotes({ document, format, space, place }: CheckConte
       },
     ]
   })
+}
+
+function crossingWords({ buildOutCrossing }: Format): string {
+  return buildOutCrossing?.value === 'touched' ? 'a team-mate has touched the ball' : 'the goalkeeper releases the ball'
 }

@@ -1,6 +1,7 @@
 import { distance, distanceToSegment, type Point } from '../../geometry'
 import type { Obstacle } from '../../pattern'
-import { metres, metresOf, millimetresOf, millisecondsOf, type Seconds, seconds } from '../../quantities'
+import { buildOutLine } from '../../pitch'
+import { type Metres, metres, metresOf, millimetresOf, millisecondsOf, type Seconds, seconds } from '../../quantities'
 import type { CheckContext } from '../context'
 import { laneMarginBetween, measureFromLane } from '../lane'
 import type { CheckNote } from '../note'
@@ -12,14 +13,24 @@ import { nameObstacle, sayMetres, saySeconds } from '../wording'
  * stand where they are drawn until the ball is played.
  */
 export function laneClosedNotes(context: CheckContext): readonly CheckNote[] {
-  return context.timeline.steps.flatMap((step) =>
+  const waitingLine = waitingUntilTouched(context)
+  return context.timeline.steps.flatMap((step, index) =>
     context.document.obstacles.flatMap((obstacle) => {
       const at = context.place(obstacle.spot)
+      // Behind their line until a team-mate has touched the ball, they cannot take one that never crosses it.
+      const waits = index === 0 && waitingLine !== null && at.x >= waitingLine
+      if (obstacle.kind === 'opponent' && waits && Math.max(step.from.x, step.to.x) < waitingLine) return []
       const note =
         obstacle.kind === 'opponent' ? opponentNote(context, step, at) : standingNote(context, step, obstacle, at)
       return note === null ? [] : [note]
     }),
   )
+}
+
+/** The build-out line while it binds the opponents during the first ball: a club setting, after a release from the hands. */
+function waitingUntilTouched({ document, format, space }: CheckContext): Metres | null {
+  const binds = document.restart === 'goalkeeper-hands' && format.buildOutCrossing?.value === 'touched'
+  return binds ? buildOutLine(space) : null
 }
 
 /** How much later than the ball an opponent at rest is anywhere along its way; null for a carried ball. */

@@ -7,10 +7,11 @@ import { checkPattern, checkWith } from '../check-pattern'
 import type { Rule } from '../context'
 import { type CheckNote, NOTE_CODES, type NoteCode } from '../note'
 import { RULES } from '../rules'
+import { lawCases } from './fixtures/law-note-cases'
 import {
   against,
   type Case,
-  cases,
+  firstCases,
   highBall,
   highStriker,
   intoSpace,
@@ -20,11 +21,14 @@ import {
   play,
   withSteps,
 } from './fixtures/note-cases'
+import { playCases } from './fixtures/play-note-cases'
+
+const cases: readonly Case[] = [...firstCases, ...lawCases, ...playCases]
 
 type Rules = Readonly<Record<NoteCode, Rule>>
 
 function holds(rules: Rules, each: Case): boolean {
-  const { notes } = checkWith(rules, each.document, nominalSpace(each.document.formatId))
+  const { notes } = checkWith(rules, each.document, nominalSpace(each.document.formatId), each.options)
   return notes.some((note) => note.code === each.code && matches(note, each.says))
 }
 

@@ -1,6 +1,8 @@
+import { type ChildProcess, spawn } from 'node:child_process'
 import { expect, test } from '@playwright/test'
 import { sharedEspalier } from './espalier-of-walks'
-import { axeFaults, cookieFaults, sidewaysPixels, visit } from './visitor'
+import { endWithParent } from './start-espalier'
+import { axeFaults, cookieFaults, DESK, layoutOf, PHONE, sidewaysPixels, visit } from './visitor'
 
 // Each watch of the walks is shown one fault made on purpose: a watch that stays silent here proves nothing there.
 
@@ -72,4 +74,63 @@ test('a weak cookie is seen, flag by flag', () => {
     expect(cookieFaults(strong.replace(part, '')), `without ${part}`).toHaveLength(1)
   }
   expect(cookieFaults(`${strong}; Domain=club.test`)).toHaveLength(1)
+})
+
+/** A run that starts one thing, as the walks start Espalier, and is killed in the midst of it; answers whether that lives on. */
+async function outlivesItsRun(preload: readonly string[]): Promise<boolean> {
+  const started = [
+    '-e',
+    "process.on('SIGTERM', () => process.exit()); process.stdout.write(String(process.pid)); setTimeout(() => 0, 6e4)",
+  ]
+  const words = JSON.stringify([...preload, ...started])
+  const program = `require('node:child_process').spawn(process.execPath, ${words}, { stdio: ['pipe', 'inherit', 'inherit'] })`
+  const parent: ChildProcess = spawn(process.execPath, ['-e', program], { stdio: ['ignore', 'pipe', 'inherit'] })
+  const child = await new Promise<number>((resolve) => parent.stdout?.once('data', (text) => resolve(Number(text))))
+  const isThere = () => {
+    try {
+      return process.kill(child, 0)
+    } catch {
+      return false
+    }
+  }
+  expect(isThere()).toBe(true)
+  parent.kill('SIGKILL')
+  try {
+    await expect.poll(isThere, { timeout: 3000 }).toBe(false)
+    return false
+  } catch {
+    process.kill(child, 'SIGKILL')
+    return true
+  }
+}
+
+test('what a killed run has started ends with it; without the pipe it would stay', async () => {
+  expect(await outlivesItsRun(['--import', endWithParent])).toBe(false)
+  expect(await outlivesItsRun([])).toBe(true)
+})
+
+test('a page that is laid out otherwise at the desk is told from one that is not', async ({ browser }) => {
+  const { page, context } = await visit(browser)
+  await page.goto('/')
+  const rule = (text: string) =>
+    page.evaluate((css) => {
+      const sheet = new CSSStyleSheet()
+      sheet.replaceSync(css)
+      document.adoptedStyleSheets = [sheet]
+    }, text)
+  const layouts = async () => {
+    const looks: string[] = []
+    for (const size of [PHONE, DESK]) {
+      await page.setViewportSize(size)
+      looks.push(await layoutOf(page))
+    }
+    return looks
+  }
+  await rule('')
+  const [phone, desk] = await layouts()
+  expect(phone).toBe(desk)
+  await rule('@media (min-width: 60rem) { main { display: grid; } }')
+  const [narrow, wide] = await layouts()
+  expect(narrow).not.toBe(wide)
+  await context.close()
 })

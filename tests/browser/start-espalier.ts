@@ -3,8 +3,12 @@ import { chmodSync, mkdtempSync, rmSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 
 const root = join(import.meta.dirname, '../..')
+
+/** Ends what a run started when the run is gone. */
+export const endWithParent = pathToFileURL(join(import.meta.dirname, 'end-with-parent.mjs')).href
 
 /** Building is not counted on here: a test run builds first, and this then starts within seconds. */
 const READY_MILLISECONDS = 240_000
@@ -61,10 +65,14 @@ export async function makeEmptyClub(
 type Place = { readonly folder: string; readonly port: number }
 
 function run(program: string, args: readonly string[], { folder, port }: Place) {
-  const child: ChildProcess = spawn(process.execPath, [join(root, 'apps/local', program), ...args], {
-    env: { ...process.env, DATABASE_URL: '', ESPALIER_DATA: join(folder, 'data'), PORT: String(port) },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  })
+  const child: ChildProcess = spawn(
+    process.execPath,
+    ['--import', endWithParent, join(root, 'apps/local', program), ...args],
+    {
+      env: { ...process.env, DATABASE_URL: '', ESPALIER_DATA: join(folder, 'data'), PORT: String(port) },
+      stdio: ['pipe', 'pipe', 'pipe'],
+    },
+  )
   let text = ''
   const listeners = new Set<() => void>()
   const note = (chunk: Buffer) => {

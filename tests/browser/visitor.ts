@@ -19,7 +19,9 @@ export type Visitor = {
   readonly faults: string[]
   /** Lets answers of this status be logged by the browser while something is refused on purpose. */
   readonly whileRefused: (status: number, act: () => Promise<void>) => Promise<void>
-  /** Looks at the page as it stands now: axe at both sizes, and no sideways scroll on a narrow phone. */
+  /** Cuts the API off while the pages go on: a phone at the edge of its signal. */
+  readonly whileCutOff: (act: () => Promise<void>) => Promise<void>
+  /** Looks at the page as it stands now: axe at both sizes (all of it where they are laid out differently), and no sideways scroll on a narrow phone. */
   readonly lookAround: () => Promise<void>
   /** Red where anything was amiss. */
   readonly expectNoFaults: () => void
@@ -32,6 +34,7 @@ export async function visit(browser: Browser, size: Size = DESK): Promise<Visito
   const faults: string[] = []
   const refused = new Set<number>()
   let refusals = 0
+  let isCutOff = false
   // A broken policy is an event of the page; on the console it cannot be overlooked.
   await context.addInitScript(() => {
     addEventListener('securitypolicyviolation', (event) => {
@@ -42,6 +45,7 @@ export async function visit(browser: Browser, size: Size = DESK): Promise<Visito
     if (message.type() !== 'error') return
     const status = /responded with a status of (\d{3})/.exec(message.text())?.[1]
     if (status !== undefined && refused.has(Number(status))) refusals += 1
+    else if (isCutOff && message.text().includes('ERR_INTERNET_DISCONNECTED')) return
     else faults.push(`console: ${message.text()} (${message.location().url})`)
   })
   context.on('weberror', (error) => faults.push(`script: ${error.error().message}`))
@@ -58,6 +62,13 @@ export async function visit(browser: Browser, size: Size = DESK): Promise<Visito
       await act()
       await expect.poll(() => refusals, { message: `something is refused with ${status}` }).toBeGreaterThan(before)
       refused.delete(status)
+    },
+    whileCutOff: async (act) => {
+      isCutOff = true
+      await context.route('**/v1/**', (route) => route.abort('internetdisconnected'))
+      await act()
+      await context.unroute('**/v1/**')
+      isCutOff = false
     },
     lookAround: async () => {
       faults.push(...(await lookAround(page, size)))
@@ -109,11 +120,14 @@ export function cookieFaults(cookie: string): readonly string[] {
 
 async function lookAround(page: Page, size: Size): Promise<readonly string[]> {
   const where = new URL(page.url()).pathname
-  const faults: string[] = []
-  for (const look of [PHONE, DESK]) {
-    await page.setViewportSize(look)
-    faults.push(...(await axeFaults(page)).map((fault) => `axe at ${look.width} on ${where}: ${fault}`))
-  }
+  // The size it is used at first: most pages are looked at where they stand.
+  const other = size.width === DESK.width ? PHONE : DESK
+  const faults = (await axeFaults(page)).map((fault) => `axe at ${size.width} on ${where}: ${fault}`)
+  const layout = await layoutOf(page)
+  await page.setViewportSize(other)
+  // Laid out alike, all that another width can change is how near things come to each other and what scrolls.
+  const rules = (await layoutOf(page)) === layout ? RULES_OF_WIDTH : undefined
+  faults.push(...(await axeFaults(page, rules)).map((fault) => `axe at ${other.width} on ${where}: ${fault}`))
   await page.setViewportSize(NARROW)
   const sideways = await sidewaysPixels(page)
   if (sideways > 0) faults.push(`${where} scrolls ${sideways} px sideways at ${NARROW.width}`)
@@ -121,9 +135,37 @@ async function lookAround(page: Page, size: Size): Promise<readonly string[]> {
   return faults
 }
 
-/** What axe finds against WCAG 2.2 AA, one line for each element. */
-export async function axeFaults(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).withTags([...AXE_TAGS]).analyze()
+/** Rules of axe whose answer depends on where things come to stand, not only on what they are and look like. */
+const RULES_OF_WIDTH = ['target-size', 'scrollable-region-focusable'] as const
+
+/** How every element is shown and what it stands on, as text: two widths with the same answer are laid out alike. */
+export function layoutOf(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const said = [...document.body.querySelectorAll('*')].map((element) => {
+      const { display, position, visibility, opacity, flexDirection, color, backgroundColor, fontSize, fontWeight } =
+        getComputedStyle(element)
+      return [
+        display,
+        position,
+        visibility,
+        opacity,
+        flexDirection,
+        color,
+        backgroundColor,
+        fontSize,
+        fontWeight,
+      ].join()
+    })
+    return said.join('\n')
+  })
+}
+
+/** What axe finds against WCAG 2.2 AA, or by these of its rules, one line for each element. */
+export async function axeFaults(page: Page, rules?: readonly string[]): Promise<readonly string[]> {
+  // No page has a frame, so axe needs none of the second page that it else opens to gather what frames say.
+  const builder = new AxeBuilder({ page }).setLegacyMode(true)
+  const wished = rules === undefined ? builder.withTags([...AXE_TAGS]) : builder.withRules([...rules])
+  const { violations } = await wished.analyze()
   return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 200)}`))
 }
 

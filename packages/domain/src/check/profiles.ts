@@ -1,7 +1,21 @@
 import type { Metres, MetresPerSecond, MetresPerSecondSquared, Seconds, Sourced } from '../quantities'
 import { habit, metres, metresPerSecond, metresPerSecondSquared, seconds } from '../quantities'
 
-export const PROFILE_IDS = ['U8', 'U9', 'U10', 'U11', 'U12', 'U13', 'U14', 'adult'] as const
+export const PROFILE_IDS = [
+  'U8',
+  'U9',
+  'U10',
+  'U11',
+  'U12',
+  'U13',
+  'U14',
+  'U15',
+  'U16',
+  'U17',
+  'U18',
+  'U19',
+  'adult',
+] as const
 export type ProfileId = (typeof PROFILE_IDS)[number]
 
 /** What players of an age can do, the same for girls and boys: no paper read here gives cause to part them below U13. */
@@ -33,10 +47,10 @@ export type AgeProfile = {
   readonly reach: Sourced<Metres>
 }
 
-/** The age profile for a name such as U10; ages outside the table take its nearest end, anything else the adult's. */
+/** The age profile for a name such as U10; younger than the table takes its youngest, anything else the adult's. */
 export function profileFor(ageGroup: string): AgeProfile {
   const age = /^U(\d{1,2})$/u.exec(ageGroup.trim())?.[1]
-  if (age === undefined || Number(age) > 14) return AGE_PROFILES.adult
+  if (age === undefined || Number(age) > 19) return AGE_PROFILES.adult
   const name = `U${Math.max(8, Number(age))}`
   return AGE_PROFILES[PROFILE_IDS.find((each) => each === name) ?? 'adult']
 }
@@ -60,6 +74,7 @@ type Row = {
   readonly kick: Sourced<number>
   /** Habits: acceleration, receive–turn–look, first touch, one touch, arrival to feet, into space, throw, pass length, reach. */
   readonly habits: readonly [number, number, number, number, number, number, number, number, number]
+  /** The age reaction is read at: the paper ends at 15 years, so nobody is taken to react faster than that. */
   readonly age: number
 }
 
@@ -76,6 +91,11 @@ const ROWS = {
     habits: [3.3, 1.1, 0.6, 0.3, 4.3, 2.7, 12, 21, 0.7],
   },
   U14: { age: 14, top: study(6.623, SPRINT), kick: habit(19), habits: [3.5, 1, 0.5, 0.3, 4.5, 3, 13, 25, 0.8] },
+  U15: { age: 15, top: study(7.407, SPRINT), kick: habit(20.5), habits: [3.6, 0.96, 0.5, 0.3, 4.8, 3.1, 14, 28, 0.8] },
+  U16: { age: 15, top: habit(7.53), kick: habit(21.5), habits: [3.7, 0.92, 0.5, 0.28, 5, 3.2, 14.5, 31, 0.85] },
+  U17: { age: 15, top: habit(7.65), kick: habit(22.5), habits: [3.8, 0.89, 0.5, 0.28, 5.3, 3.3, 15, 34, 0.85] },
+  U18: { age: 15, top: habit(7.77), kick: habit(23.5), habits: [3.9, 0.86, 0.5, 0.26, 5.6, 3.4, 16, 36, 0.9] },
+  U19: { age: 15, top: habit(7.88), kick: habit(24.3), habits: [3.95, 0.83, 0.5, 0.25, 5.8, 3.5, 16.5, 38, 0.9] },
   adult: { age: 15, top: habit(8), kick: habit(25), habits: [4, 0.8, 0.5, 0.25, 6, 3.5, 17, 40, 0.9] },
 } as const satisfies Record<ProfileId, Row>
 
@@ -90,6 +110,11 @@ export const AGE_PROFILES: Readonly<Record<ProfileId, AgeProfile>> = {
   U12: profileOf('U12'),
   U13: profileOf('U13'),
   U14: profileOf('U14'),
+  U15: profileOf('U15'),
+  U16: profileOf('U16'),
+  U17: profileOf('U17'),
+  U18: profileOf('U18'),
+  U19: profileOf('U19'),
   adult: profileOf('adult'),
 }
 

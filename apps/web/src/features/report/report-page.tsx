@@ -114,10 +114,26 @@ function ReportForm({ tonight, frame, corrected, correct, onSent }: ReportFormPr
         </Button>
       }
     >
+      <ReportNotices {...{ corrected, correct, state }} isReported={chosen.date.reported} />
+      <ReportQuestions kit={kit} memberId={tonight.memberId} pattern={pattern} answers={answers} change={change} />
+      <ReportDifferences answers={answers} hasPattern={pattern !== null} change={change} />
+    </FieldFrame>
+  )
+}
+
+type ReportNoticesProps = Pick<ReportFormProps, 'corrected' | 'correct'> & {
+  readonly isReported: boolean
+  readonly state: SendState
+}
+
+/** What stands already of this evening, and whether what was sent could be kept. */
+function ReportNotices({ corrected, correct, isReported, state }: ReportNoticesProps) {
+  return (
+    <>
       {corrected !== null && (
         <p className="bg-here px-2 py-1">{reportMessage('correctLead', { author: corrected.record.author })}</p>
       )}
-      {corrected === null && chosen.date.reported && (
+      {corrected === null && isReported && (
         <div className="flex flex-col gap-2">
           <p className="bg-here px-2 py-1">{reportMessage('already')}</p>
           {correct}
@@ -128,9 +144,7 @@ function ReportForm({ tonight, frame, corrected, correct, onSent }: ReportFormPr
           {reportMessage('notKept')}
         </p>
       )}
-      <ReportQuestions kit={kit} memberId={tonight.memberId} pattern={pattern} answers={answers} change={change} />
-      <ReportDifferences answers={answers} hasPattern={pattern !== null} change={change} />
-    </FieldFrame>
+    </>
   )
 }
 

@@ -65,9 +65,7 @@ export async function visit(browser: Browser, size: Size = DESK): Promise<Visito
     },
     whileCutOff: async (act) => {
       isCutOff = true
-      await context.route('**/v1/**', (route) => route.abort('internetdisconnected'))
-      await act()
-      await context.unroute('**/v1/**')
+      await withoutApi(context, act)
       isCutOff = false
     },
     lookAround: async () => {
@@ -80,6 +78,13 @@ export async function visit(browser: Browser, size: Size = DESK): Promise<Visito
       expect(faults).toEqual([])
     },
   }
+}
+
+/** No answer comes from the API, as where there is no signal. */
+async function withoutApi(context: BrowserContext, act: () => Promise<void>): Promise<void> {
+  await context.route('**/v1/**', (route) => route.abort('internetdisconnected'))
+  await act()
+  await context.unroute('**/v1/**')
 }
 
 function watchOrigins(context: BrowserContext, origin: string, faults: string[]): void {

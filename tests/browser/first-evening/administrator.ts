@@ -65,7 +65,13 @@ export async function countEquipment(page: Page, pieces: Readonly<Record<string,
   await expect(page.getByRole('status').filter({ hasText: 'The counts are kept.' })).toBeVisible()
 }
 
-type SlotWish = { readonly start: string; readonly minutes: number; readonly space: string }
+type SlotWish = {
+  readonly start: string
+  readonly minutes: number
+  readonly space: string
+  /** A last day of its own, where it is not the season's. */
+  readonly until?: string
+}
 
 /** A weekly slot on the weekday that is today in the club's zone. */
 export async function addSlotToday(page: Page, day: ClubDay, wish: SlotWish): Promise<void> {
@@ -74,8 +80,13 @@ export async function addSlotToday(page: Page, day: ClubDay, wish: SlotWish): Pr
   await form.getByLabel('Start').fill(wish.start)
   await form.getByLabel(/^Minutes/).fill(String(wish.minutes))
   await form.getByLabel('Space').selectOption({ label: wish.space })
+  if (wish.until !== undefined) await form.getByLabel('Until').fill(wish.until)
   await form.getByRole('button', { name: 'Add the slot' }).click()
-  await expect(page.getByRole('status').filter({ hasText: 'The slot is added' })).toBeVisible()
+  const said =
+    wish.until === undefined
+      ? /^The slot is added(?!.*Only the days)/
+      : /Only the days of the season, .* become training dates/
+  await expect(page.getByRole('status').filter({ hasText: said })).toBeVisible()
 }
 
 /** Pastes a squad as CSV and answers what the preview says; nothing is sent yet. */
@@ -96,10 +107,16 @@ export async function addPerson(page: Page, name: string, roles: readonly RegExp
   for (const role of roles) await form.getByRole('checkbox', { name: role }).check()
   await form.getByRole('button', { name: 'Add', exact: true }).click()
   await expect(page.getByRole('status').filter({ hasText: `${name} is added.` })).toBeVisible()
-  await page.getByRole('button', { name: `Make a sign-in link: ${name}` }).click()
+  const link = await newLink(page, name)
+  await expect(page.getByRole('row', { name }).getByText('link not used yet')).toBeVisible()
+  return link
+}
+
+/** Makes somebody a link, which ends those made before, and answers it. */
+export async function newLink(page: Page, name: string): Promise<string> {
+  await page.getByRole('button', { name: new RegExp(`link: ${name}$`) }).click()
   const dialog = page.getByRole('dialog', { name: `Link for ${name}` })
   const link = await dialog.getByTestId('sign-in-link').textContent()
   await dialog.getByRole('button', { name: 'Done, I have passed it on' }).click()
-  await expect(page.getByRole('row', { name }).getByText('link not used yet')).toBeVisible()
   return link ?? ''
 }

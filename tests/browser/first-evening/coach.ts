@@ -94,8 +94,22 @@ export function positionsHeld(lineUps: readonly LineUp[]): ReadonlyMap<string, R
   return held
 }
 
-/** Pages of the sheet as a printer gets it. */
-export async function printedPages(page: Page): Promise<number> {
-  const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true })
+/** Pages of the sheet as a printer gets it: on the paper that the sheet asks for, or on what lies in the tray. */
+export async function printedPages(page: Page, tray?: 'Letter'): Promise<number> {
+  const paper = tray === undefined ? { preferCSSPageSize: true } : { format: tray }
+  const pdf = await page.pdf({ ...paper, printBackground: true })
   return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+}
+
+/** How many millimetres the printed sheet stands out beyond what paper of this width leaves between its margins. */
+export async function cutMillimetres(page: Page, paperMm: number): Promise<number> {
+  const PIXELS_A_MM = 96 / 25.4
+  const { marginMm, room } = { marginMm: 10, room: page.viewportSize() }
+  const width = Math.floor((paperMm - 2 * marginMm) * PIXELS_A_MM)
+  await page.emulateMedia({ media: 'print' })
+  await page.setViewportSize({ width, height: 1000 })
+  const beyond = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)
+  await page.emulateMedia({ media: null })
+  if (room !== null) await page.setViewportSize(room)
+  return beyond / PIXELS_A_MM
 }

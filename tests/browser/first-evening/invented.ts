@@ -52,6 +52,9 @@ export const RIVER_CSV = ['name,shirt', ...RIVER_SQUAD.map((name, index) => `${n
 /** Half a pitch, wider than long, without a line or a goal: what many teams train on. */
 export const BARE_HALF = { venue: 'Weir Lane', name: 'top half', length: '27', width: '38.5' } as const
 
+/** What no format asks for, and some clubs have: shorter than any half, and wide. */
+export const ODD_CORNER = { venue: 'Weir Lane', name: 'odd corner', length: '19', width: '52' } as const
+
 /** Half a pitch with its lines and one goal. */
 export const LINED_HALF = { venue: 'Mill Field', name: 'near half', length: '34', width: '45' } as const
 
@@ -108,6 +111,7 @@ export type ClubDay = {
   readonly weekday: number
   readonly seasonFrom: string
   readonly seasonTo: string
+  readonly afterSeason: string
 }
 
 /**
@@ -128,5 +132,6 @@ export function clubDay(now: Date): ClubDay {
     weekday: new Date(noon).getUTCDay() || 7,
     seasonFrom: dayAfter(-13),
     seasonTo: dayAfter(50),
+    afterSeason: dayAfter(71),
   }
 }

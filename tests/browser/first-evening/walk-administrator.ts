@@ -17,6 +17,7 @@ import {
   BARE_HALF,
   CLUB,
   LINED_HALF,
+  ODD_CORNER,
   PEOPLE,
   RIVER,
   RIVER_CSV,
@@ -54,17 +55,25 @@ export function walkAdministrator(): void {
       await admin.lookAround()
     })
 
-    test('measures a bare half that is wider than long, and one with lines and a goal', async () => {
+    test('measures halves: one wider than long, one with lines and a goal, one out of every range; all are kept', async () => {
       const { page } = admin
       await goFromHome(page, 'Spaces and equipment')
       await measureHalf(page, { ...BARE_HALF, format: '7v7', lines: 'not there', ownGoal: '' })
       await measureHalf(page, { ...LINED_HALF, format: '9v9', lines: 'painted', ownGoal: '5.5' })
+      await measureHalf(page, { ...ODD_CORNER, format: '7v7', lines: 'not there', ownGoal: '' })
       await countEquipment(page, { Cones: 36, Poles: 2, 'Small goals': 4, Balls: 11, Bibs: 9 })
       await admin.lookAround()
       await page.getByRole('link', { name: `${BARE_HALF.venue}, ${BARE_HALF.name}` }).click()
       await expect(page.getByRole('heading', { level: 1, name: /Change/ })).toBeVisible()
       await expect(page.getByText('The space is wider (38.5 m) than long')).toBeVisible()
       await admin.lookAround()
+      await goFromHome(page, 'Spaces and equipment')
+      await page.getByRole('link', { name: `${ODD_CORNER.venue}, ${ODD_CORNER.name}` }).click()
+      for (const said of [
+        /^The length of the pitch this is half of is 38.0 m; .* at least/,
+        /^The width is 52.0 m; .* at most/,
+      ])
+        await expect(page.getByText(said)).toBeVisible()
     })
 
     test('gives both teams a weekly slot and imports the squads, with every bad row named', async () => {
@@ -76,7 +85,9 @@ export function walkAdministrator(): void {
         await goFromHome(page, 'Teams and seasons')
         await page.getByRole('link', { name: team }).click()
         await expect(page.getByRole('heading', { level: 1, name: team })).toBeVisible()
-        await addSlotToday(page, day, { start, minutes, space: `${space.venue}, ${space.name}` })
+        // Days after the season are no fault of a slot: they become no dates, and that is said.
+        const until = team === SPARKS ? { until: day.afterSeason } : {}
+        await addSlotToday(page, day, { start, minutes, space: `${space.venue}, ${space.name}`, ...until })
         await expect(page.getByRole('table', { name: 'Next training dates' }).getByRole('row')).not.toHaveCount(1)
         await page.getByRole('link', { name: 'Open the squad' }).click()
         await expect(page.getByRole('heading', { level: 1, name: `Squad of ${team}` })).toBeVisible()

@@ -4,6 +4,7 @@ import { chooseByKeyboard, pressByKeyboard, tabTo } from '../keyboard'
 import { PHONE, signIn, type Visitor, visit } from '../visitor'
 import {
   adopt,
+  cutMillimetres,
   minutesIn,
   openTonight,
   positionsHeld,
@@ -15,6 +16,9 @@ import {
 } from './coach'
 import { BARE_HALF, PEOPLE, RIVER, RIVER_CURRICULUM, SPARKS, SPARKS_CURRICULUM } from './invented'
 import { arrive, own, visitors } from './story'
+
+const A4_WIDTH_MM = 210
+const LETTER_WIDTH_MM = 215.9
 
 /** Three turnouts, a set-out, line-ups, a sheet and two reports. */
 export function walkCoaches(): void {
@@ -91,13 +95,20 @@ export function walkCoaches(): void {
       for (const { places } of lineUps) expect(['Orla', 'Xan']).toContain(new Map(places).get('GK'))
     })
 
-    test('prints one sheet, which is one page', async () => {
+    test('prints one sheet, which is one page of A4 and of Letter, with nothing cut and no unit alone on a line', async () => {
       const { page } = coach
       await page.getByRole('link', { name: 'Tonight', exact: true }).click()
       await page.getByRole('link', { name: 'One sheet to print' }).click()
       await expect(page.getByRole('button', { name: 'Print' })).toBeVisible()
       await coach.lookAround()
       expect(await printedPages(page)).toBe(1)
+      expect(await printedPages(page, 'Letter')).toBe(1)
+      for (const paperMm of [A4_WIDTH_MM, LETTER_WIDTH_MM])
+        expect(await cutMillimetres(page, paperMm)).toBeLessThan(0.5)
+      // A measure is one word to whoever breaks lines.
+      const measures = (await page.locator('.sheet p').allTextContents()).join('\n').match(/\d\s×\s[\d.]+\sm/g) ?? []
+      expect(measures.length).toBeGreaterThan(1)
+      expect(measures.filter((measure) => /[^\S\u00a0]/.test(measure))).toEqual([])
     })
 
     test('reports in three taps', async () => {
@@ -112,6 +123,27 @@ export function walkCoaches(): void {
       await page.getByRole('button', { name: 'Send the report' }).click()
       await expect(page.getByRole('heading', { level: 1, name: 'Sent' })).toBeVisible()
       await coach.lookAround()
+    })
+
+    test('corrects the report: it opens with what was sent, and takes its place', async () => {
+      const { page } = coach
+      await page.getByRole('button', { name: 'Correct it' }).click()
+      await expect(page.getByRole('heading', { level: 1, name: 'Correct the report' })).toBeVisible()
+      await expect(page.getByText(`This is what ${PEOPLE.coach} sent.`)).toBeVisible()
+      for (const [question, answer] of [
+        ['How far', 'Places and names'],
+        ['How often', 'About half'],
+        ['Which adult', PEOPLE.assistant],
+      ] as const)
+        await expect(page.getByRole('group', { name: question }).getByRole('radio', { name: answer })).toBeChecked()
+      await coach.lookAround()
+      await page.getByRole('group', { name: 'How often' }).getByText('Mostly').click()
+      await page.getByRole('button', { name: 'Send the correction' }).click()
+      await expect(page.getByRole('heading', { level: 1, name: 'Corrected' })).toBeVisible()
+      // What stands now is the correction.
+      await page.getByRole('button', { name: 'Correct it' }).click()
+      await expect(page.getByRole('group', { name: 'How often' }).getByRole('radio', { name: 'Mostly' })).toBeChecked()
+      await page.getByRole('link', { name: 'Tonight', exact: true }).click()
     })
 
     test('another coach ticks 13 and two guests and reports, by keyboard alone', async ({ browser }) => {

@@ -70,31 +70,35 @@ export function walkDirector(): void {
       const { page } = director
       await goFromHome(page, 'Curricula')
       await beginCurriculum(page, { name: SPARKS_CURRICULUM, ageGroup: 'U9', format: '7v7' })
+      const before = page.getByRole('region', { name: 'In the way of version 1' })
+      await expect(before).toContainText('The curriculum has no stage yet.')
+      await expect(before).toContainText('The curriculum has no model session yet.')
       await writeProgression(page, 'Out on the left', SPARKS_STAGES)
+      await expect(before).not.toContainText('no stage yet')
+      await expect(before).toContainText('no model session yet')
       await writeModelSession(page, 'An evening by the weir', SPARKS_SESSION)
       await page.getByRole('button', { name: 'Save', exact: true }).click()
       await expect(page.getByText('Version 2 is saved.')).toBeVisible()
       await director.lookAround()
     })
 
-    test('may not publish while teaching is missing or a note is to fix, each by name', async () => {
+    test('is told before the press of all that is in the way, and may not publish while any of it is', async () => {
       const { page } = director
+      const before = page.getByRole('region', { name: 'In the way of version 1' })
+      await expect(before).toContainText('what good looks like is missing')
+      await expect(before).toContainText('The starting place of LW is 9 m')
       const refusal = page.getByRole('dialog').getByRole('alert')
       await director.whileRefused(422, () => publish(page, SPARKS_CURRICULUM))
       await expect(refusal).toContainText('what good looks like is missing')
+      await expect(refusal).toContainText('The starting place of LW is 9 m')
       await director.lookAround()
-      await refusal.getByRole('link', { name: 'Open the pattern' }).first().click()
+      await refusal.getByRole('link', { name: 'Open the pattern' }).click()
       await expect(page.getByRole('heading', { level: 1, name: THIRD_MAN.title })).toBeVisible()
       await writeTeaching(page, 'in the middle')
-      await savePattern(page, 2)
-
-      await openDraft(page, SPARKS_CURRICULUM)
-      await director.whileRefused(422, () => publish(page, SPARKS_CURRICULUM))
-      await expect(refusal).toContainText('The starting place of LW is 9 m')
-      await refusal.getByRole('link', { name: 'Open the pattern' }).first().click()
-      await expect(page.getByRole('heading', { level: 1, name: THIRD_MAN.title })).toBeVisible()
       await page.getByLabel('Metres to the right, where LW starts').fill('1.5')
-      await savePattern(page, 3)
+      await savePattern(page, 2)
+      await openDraft(page, SPARKS_CURRICULUM)
+      await expect(before).toBeHidden()
     })
 
     test('publishes: the version is numbered, hashed and in the record book', async () => {

@@ -6,6 +6,7 @@ import { opponentAt, passStep, samplePattern, spotAt } from '../pattern/fixtures
 import { nominalSpace, type Space } from '../pitch'
 import { millimetres } from '../quantities'
 import { checkPattern } from './check-pattern'
+import { EVERYTHING, widePatternArbitrary } from './fixtures/wide-pattern'
 import { type CheckNote, TO_FIX_CODES } from './note'
 import { applyRemedy } from './remedy'
 
@@ -23,9 +24,9 @@ function gist(note: CheckNote) {
 describe('a check of any pattern', { timeout: 60_000 }, () => {
   test('says the same of the mirrored pattern, of the mirrored players', () => {
     fc.assert(
-      fc.property(patternArbitrary, (document) => {
-        const notes = checkPattern(document, space).notes.map(gist)
-        const mirrored = checkPattern(mirrorPattern(document), space).notes.map(gist)
+      fc.property(widePatternArbitrary, (document) => {
+        const notes = checkPattern(document, space, EVERYTHING).notes.map(gist)
+        const mirrored = checkPattern(mirrorPattern(document), space, EVERYTHING).notes.map(gist)
         const back = mirrored.map((note) => ({
           ...note,
           position: note.position === null ? null : mirrorPosition(note.position),
@@ -38,10 +39,10 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
 
   test('does not depend on what the positions are called', () => {
     fc.assert(
-      fc.property(patternArbitrary, (document) => {
+      fc.property(widePatternArbitrary, (document) => {
         const renamed = rename(document, (name) => (name === 'GK' ? name : `Q${name}`))
-        const notes = checkPattern(document, space).notes.map(gist)
-        const others = checkPattern(renamed, space).notes.map(gist)
+        const notes = checkPattern(document, space, EVERYTHING).notes.map(gist)
+        const others = checkPattern(renamed, space, EVERYTHING).notes.map(gist)
         expect(others.map((note) => ({ ...note, position: note.position?.replace(/^Q/u, '') ?? null }))).toEqual(notes)
       }),
       RUNS,
@@ -50,7 +51,7 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
 
   test('asked for what is to fix, says the same to-fix notes as the whole check, in the same order', () => {
     fc.assert(
-      fc.property(patternArbitrary, (document) => {
+      fc.property(widePatternArbitrary, (document) => {
         const whole = checkPattern(document, space).notes.filter(({ severity }) => severity === 'to-fix')
         expect(checkPattern(document, space, { severity: 'to-fix' }).notes).toEqual(whole)
       }),
@@ -75,8 +76,8 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
 
   test('is finite, names a limit and its source, and reads as a sentence', () => {
     fc.assert(
-      fc.property(patternArbitrary, (document) => {
-        for (const note of checkPattern(document, space).notes) {
+      fc.property(widePatternArbitrary, (document) => {
+        for (const note of checkPattern(document, space, EVERYTHING).notes) {
           expect(Number.isFinite(note.value) && Number.isFinite(note.limit)).toBe(true)
           expect(note.source.length).toBeGreaterThan(10)
           expect(note.sentence).toMatch(/^[A-Z].*\.$/u)
@@ -90,11 +91,11 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
   test('names only remedies that mend: applied, the same step has no such note', () => {
     let mended = 0
     fc.assert(
-      fc.property(patternArbitrary, (document) => {
-        for (const note of checkPattern(document, space).notes) {
+      fc.property(widePatternArbitrary, (document) => {
+        for (const note of checkPattern(document, space, EVERYTHING).notes) {
           if (note.remedy === null) continue
           mended += 1
-          const after = checkPattern(applyRemedy(document, note.remedy), space).notes
+          const after = checkPattern(applyRemedy(document, note.remedy), space, EVERYTHING).notes
           expect(after.filter((each) => each.code === note.code && each.stepId === note.stepId)).toEqual([])
         }
       }),
@@ -107,8 +108,8 @@ describe('a check of any pattern', { timeout: 60_000 }, () => {
     const sometimes = ['offside-law', 'free-kick-law', 'throw-in-law']
     const hard: readonly string[] = TO_FIX_CODES.filter((code) => !sometimes.includes(code))
     fc.assert(
-      fc.property(patternArbitrary, (document) => {
-        for (const note of checkPattern(document, space).notes) {
+      fc.property(widePatternArbitrary, (document) => {
+        for (const note of checkPattern(document, space, EVERYTHING).notes) {
           if (hard.includes(note.code)) expect(note.severity).toBe('to-fix')
           else if (!sometimes.includes(note.code)) expect(note.severity).not.toBe('to-fix')
         }

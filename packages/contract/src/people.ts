@@ -23,8 +23,8 @@ export const person = z.strictObject({
   roles: z.array(memberRole),
   version: z.int(),
   left: z.boolean(),
-  /** Whether a link was made and whether one was ever used. */
-  signIn: z.enum(['no-link', 'link-waiting', 'has-signed-in']),
+  /** Whether a link was made and whether one was ever used; null for whoever may not make links. */
+  signIn: z.nullable(z.enum(['no-link', 'link-waiting', 'has-signed-in'])),
 })
 export const people = z.strictObject({ people: z.array(person) })
 export type Person = z.infer<typeof person>

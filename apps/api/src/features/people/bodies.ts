@@ -1,13 +1,19 @@
 import type { Person } from '@espalier/contract/people'
 import type { PersonRow } from './queries'
 
-export function personBodyOf(row: PersonRow): Person {
+/** Who waits for a link is for those who make links: to anyone else it would only say whom to trick. */
+export function personBodyOf(row: PersonRow, mayMakeLinks: boolean): Person {
   return {
     memberId: row.member_id,
     displayName: row.display_name,
     roles: row.roles,
     version: row.version,
     left: row.left,
-    signIn: row.link_used ? 'has-signed-in' : row.link_waits ? 'link-waiting' : 'no-link',
+    signIn: mayMakeLinks ? signInOf(row) : null,
   }
+}
+
+function signInOf(row: PersonRow): NonNullable<Person['signIn']> {
+  if (row.link_used) return 'has-signed-in'
+  return row.link_waits ? 'link-waiting' : 'no-link'
 }

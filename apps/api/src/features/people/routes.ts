@@ -2,7 +2,7 @@ import { clubParams } from '@espalier/contract/commands'
 import { paths } from '@espalier/contract/paths'
 import { people, personBody, personEdit, personParams } from '@espalier/contract/people'
 import { signInLinkBody } from '@espalier/contract/sign-in'
-import { teamIdsOf } from '../../commands/check-access'
+import { checkAccess, teamIdsOf } from '../../commands/check-access'
 import { runListQuery } from '../../commands/run-query'
 import type { Deps } from '../../deps'
 import { type Api, commandSchema, editSchema, responses } from '../../http/api'
@@ -25,9 +25,11 @@ export function registerPeople(app: Api, deps: Deps): void {
       unwrap(
         await runListQuery(deps, loginOf(request), request.params.clubId, {
           permission: 'people.read',
-          read: async (db, reach) => ({
-            people: (await listPeople(db, teamIdsOf(reach), new Date(deps.now()))).map(personBodyOf),
-          }),
+          read: async (db, reach, member) => {
+            const rows = await listPeople(db, teamIdsOf(reach), new Date(deps.now()))
+            const mayMakeLinks = checkAccess(deps.accessRules, member, 'sign-in-links.make', {}).ok
+            return { people: rows.map((row) => personBodyOf(row, mayMakeLinks)) }
+          },
         }),
       ),
   )

@@ -18,7 +18,12 @@ const SIGN_IN_WORDS = {
   'no-link': 'noLink',
   'link-waiting': 'linkWaiting',
   'has-signed-in': 'hasSignedIn',
-} as const satisfies Record<Person['signIn'], string>
+} as const satisfies Record<NonNullable<Person['signIn']>, string>
+
+function signInWords({ left, signIn }: Person): string {
+  if (left) return peopleMessage('left')
+  return signIn === null ? '' : peopleMessage(SIGN_IN_WORDS[signIn])
+}
 
 export function PeopleTable({ clubId, people, teams, mayChange }: PeopleTableProps) {
   const teamName = (teamId: string | null) => teams.find((team) => team.teamId === teamId)?.name ?? null
@@ -28,10 +33,9 @@ export function PeopleTable({ clubId, people, teams, mayChange }: PeopleTablePro
       title: peopleMessage('columnRoles'),
       cell: (person) => person.roles.map((role) => roleWords({ ...role, teamName: teamName(role.teamId) })).join(', '),
     },
-    {
-      title: peopleMessage('columnSignIn'),
-      cell: (person) => peopleMessage(person.left ? 'left' : SIGN_IN_WORDS[person.signIn]),
-    },
+    ...(mayChange || people.some((person) => person.left)
+      ? [{ title: peopleMessage('columnSignIn'), cell: signInWords }]
+      : []),
     ...(mayChange
       ? [
           {

@@ -1,7 +1,16 @@
-import { type FormatChoices, formatOf } from '../formats'
+import { FORMAT_IDS, type FormatChoices, type FormatId, formatOf } from '../formats'
 import type { Point } from '../geometry'
 import { actorOf, listSpots, type PatternDocument } from '../pattern'
-import { placeSpots, type Space, type Spot } from '../pitch'
+import {
+  LANDMARKS,
+  type Landmark,
+  landmarkPoint,
+  nearestSpot,
+  nominalSpace,
+  placeSpots,
+  type Space,
+  type Spot,
+} from '../pitch'
 import { assert } from '../quantities'
 
 /**
@@ -26,4 +35,20 @@ export function placerFor(document: PatternDocument, space: Space, choices?: For
     if (!known.has(spot)) measure([spot])
     return known.get(spot)!
   }
+}
+
+/** The landmarks each format has. */
+const KNOWN = new Map<FormatId, ReadonlySet<Landmark>>(
+  FORMAT_IDS.map((formatId) => {
+    const pitch = nominalSpace(formatId)
+    return [formatId, new Set(LANDMARKS.filter((landmark) => landmarkPoint(pitch, landmark) !== null))]
+  }),
+)
+
+/**
+ * A place on the space as a spot that can be written into the document: by a landmark of its own format, also where the
+ * space was measured for another.
+ */
+export function spotFor(document: PatternDocument, space: Space, place: Point): Spot {
+  return nearestSpot(space, place, undefined, (landmark) => KNOWN.get(document.formatId)?.has(landmark) === true)
 }

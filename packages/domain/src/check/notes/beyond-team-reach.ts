@@ -1,9 +1,9 @@
 import { between, distance } from '../../geometry'
 import { placeOf } from '../../pattern'
-import { nearestSpot } from '../../pitch'
 import { type Metres, metresOf, millimetresOf, type Sourced } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
+import { spotFor } from '../places'
 import type { TeamReach } from '../team-reach'
 import { withRemedies } from '../try-remedy'
 import { sayMetres } from '../wording'
@@ -55,7 +55,7 @@ function comeNearer(context: CheckContext, note: CheckNote): readonly Remedy[] {
   if (step === undefined || action === undefined || step.receiver === null) return []
   const position = step.receiver
   const share = Math.max(0, note.limit - WITHIN_METRES) / note.value
-  const spot = nearestSpot(context.space, between(step.from, step.to, share))
+  const spot = spotFor(context.document, context.space, between(step.from, step.to, share))
   const sentence = `Let ${position} come nearer to ${step.actor}.`
   if (placeOf(action) !== null) return [{ kind: 'meet-at', stepId: step.stepId, position, spot, sentence }]
   return (['with-the-ball', 'before-the-ball'] as const).map((start) => ({

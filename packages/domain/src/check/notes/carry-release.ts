@@ -1,10 +1,10 @@
 import { between, distance, type Point } from '../../geometry'
 import type { BallAction, Obstacle } from '../../pattern'
-import { nearestSpot } from '../../pitch'
 import { type Metres, type Millimetres, metres, metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import { measureFromLane } from '../lane'
 import type { CheckNote, Remedy } from '../note'
+import { spotFor } from '../places'
 import type { TimedStep } from '../timed-step'
 import { withRemedies } from '../try-remedy'
 import { nameObstacle, sayMetres } from '../wording'
@@ -89,7 +89,7 @@ function stopBetween(context: CheckContext, note: CheckNote): readonly Remedy[] 
   const length = distance(step.from, met.at)
   const wanted = (near.value + far.value) / 2
   if (length <= wanted) return []
-  const spot = nearestSpot(context.space, between(step.from, met.at, 1 - wanted / length))
+  const spot = spotFor(context.document, context.space, between(step.from, met.at, 1 - wanted / length))
   const { stepId, actor: position } = step
   const sentence = `Let ${position} carry until ${sayMetres(metres(wanted))} before the ${nameObstacle(context.document, met.obstacle)}.`
   return [{ kind: 'meet-at', stepId, position, spot, sentence }]

@@ -1,9 +1,10 @@
 import { angleDegrees, containsPoint, distance, type Point, point } from '../../geometry'
-import { nearestSpot, spaceRectangle } from '../../pitch'
+import { spaceRectangle } from '../../pitch'
 import { millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import { drawnOpponents } from '../drawn-opponents'
 import type { CheckNote, Remedy } from '../note'
+import { spotFor } from '../places'
 import type { TimedStep } from '../timed-step'
 import { withRemedies } from '../try-remedy'
 
@@ -76,7 +77,7 @@ function stepAside(context: CheckContext, note: CheckNote): readonly Remedy[] {
     [aside, -aside].flatMap((signed): Remedy[] => {
       const place = point(step.to.x + across.x * signed, step.to.y + across.y * signed)
       if (!containsPoint(bounds, place)) return []
-      const spot = nearestSpot(context.space, place)
+      const spot = spotFor(context.document, context.space, place)
       const sentence = `Let ${next.actor} come off the line between ${step.actor} and ${next.receiver ?? 'the target'}.`
       return [{ kind: 'come-to', stepId: step.stepId, position: next.actor, spot, start: 'before-the-ball', sentence }]
     }),

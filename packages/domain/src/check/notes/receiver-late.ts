@@ -1,20 +1,23 @@
 import { between } from '../../geometry'
 import { placeOf, RUN_STARTS, type Run } from '../../pattern'
-import { nearestSpot } from '../../pitch'
-import { type Milliseconds, millisecondsOf, seconds, unreachable } from '../../quantities'
+import { type Milliseconds, millimetresOf, millisecondsOf, seconds, unreachable } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
+import { spotFor } from '../places'
 import { mendStep } from '../remedy'
 import type { TimedStep } from '../timed-step'
 import { playerAt } from '../timeline'
 import { saySeconds } from '../wording'
 
-/** The receiver reaches the ball's meeting place after the ball. Silent within the limit. */
+/**
+ * The receiver reaches the ball's meeting place after the ball. Silent within the limit, and where the ball does not get
+ * there itself: how late somebody is for it then helps nobody.
+ */
 export function receiverLateNotes(context: CheckContext): readonly CheckNote[] {
   const limit = context.limits.lateSeconds
   return context.timeline.steps.flatMap((step, index): CheckNote[] => {
     const late = lateMs(step)
-    if (late <= millisecondsOf(limit.value) || step.receiver === null) return []
+    if (late <= millisecondsOf(limit.value) || step.receiver === null || stopsShort(context, step)) return []
     const run = context.document.steps[index]?.runs.find((each) => each.position === step.receiver) ?? null
     const lateStep: LateStep = { step, index, position: step.receiver, run }
     return [
@@ -41,6 +44,10 @@ type LateStep = {
   readonly position: string
   /** The receiver's run in this step, if they make one. */
   readonly run: Run | null
+}
+
+function stopsShort({ limits }: CheckContext, step: TimedStep): boolean {
+  return millimetresOf(step.shortBy) > millimetresOf(limits.shortMetres.value)
 }
 
 function lateMs(step: TimedStep): Milliseconds {
@@ -80,7 +87,7 @@ function nearestMeeting(context: CheckContext, { step, index, position, run }: L
     kind: 'meet-at',
     stepId: step.stepId,
     position,
-    spot: nearestSpot(context.space, between(here, step.to, share)),
+    spot: spotFor(context.document, context.space, between(here, step.to, share)),
     sentence: `Meet ${position} nearer to where they come from.`,
   })
   if (!mends(context, index, meetAt(0))) return null

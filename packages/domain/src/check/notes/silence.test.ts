@@ -134,11 +134,20 @@ describe('nothing is said of', () => {
       'weak-side-over',
       { limits: ASKED_HABITS },
     ],
+    [
+      'how late somebody is for a ball that does not get there',
+      open(withSteps(play('s1', highTo('ST')))),
+      'receiver-late',
+    ],
     ['a lofted ball at U14', { ...withSteps(play('s1', lofted)), ageGroup: 'U14' }, 'heading-limit'],
   ])('%s', (_, document, code, options) => {
     expect(codesOf(document, options)).not.toContain(code)
   })
 })
+
+function highTo(to: string): Step['action'] {
+  return { kind: 'pass', from: 'GK', to, into: { kind: 'feet' }, height: 'air', touches: 2, foot: 'either' }
+}
 
 function setBack(stepId: string, from: string, to: string): Step {
   return play(stepId, { kind: 'set-back', from, to, into: { kind: 'feet' }, foot: 'either' })

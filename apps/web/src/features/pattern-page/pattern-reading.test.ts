@@ -11,9 +11,9 @@ test('notes carry letters in order, their step, value, limit and where the limit
   const { notes } = readPattern(examplePattern, CHOICES)
   expect(notes.length).toBeGreaterThan(0)
   expect(notes.map(({ letter }) => letter).join('')).toBe('abcdefghijklmnopqrstuvwxyz'.slice(0, notes.length))
-  const late = notes.find(({ sentence }) => sentence.includes('late'))
-  expect(late?.measured).toMatch(/^[\d.]+ s, limit 0\.3 s$/)
-  expect(late?.origin.word).toBe('computed')
+  const shut = notes.find(({ sentence }) => sentence.includes('reaches the ball'))
+  expect(shut?.measured).toMatch(/^−[\d.]+ s, limit 0\.3 s$/)
+  expect(shut?.origin.word).toBe('habit')
 })
 
 test('pressing a remedy silences its note', () => {

@@ -17,7 +17,7 @@ const HOLES_MAX = 3
  */
 export function smallestHoles(logic: LookLogic, grid: PlaceGrid): readonly HolePlaces[] {
   const isHole = (places: readonly number[]) => takenAt(logic, places) === null
-  const singles = touchingClusters(grid, (index) => (isHole([index]) ? 'hole' : null))
+  const singles = touchingClusters(grid, (index) => (isHole([index]) ? 0 : null))
   const parts = touchingClusters(grid, (index) => (isHole([index]) ? null : kindOf(logic, index)))
   const largest = parts.sort((a, b) => b.size - a.size || a.middle - b.middle).slice(0, CLUSTERS_MAX)
   const found: HolePlaces[] = singles.map(({ middle, size }) => ({ places: [middle], size }))
@@ -72,8 +72,12 @@ export function takenAt(logic: LookLogic, places: readonly number[]): number | n
   return logic.taken(state, presser)
 }
 
-/** Null where an X changes nothing. */
-function kindOf({ states, pressers, base }: LookLogic, index: number): string | null {
+const PRESSERS = ['inside', 'outside', 'straight'] as const
+
+/** One number for what an X does to the look; null where they change nothing. */
+function kindOf({ states, pressers, base }: LookLogic, index: number): number | null {
+  const state = states[index]!
   const presser = pressers[index]!
-  return (states[index]! | base) === base && presser === null ? null : `${states[index]!} ${presser}`
+  if (presser === null) return (state | base) === base ? null : state * 4
+  return state * 4 + 1 + PRESSERS.indexOf(presser)
 }

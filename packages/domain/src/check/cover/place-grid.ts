@@ -36,9 +36,14 @@ export function placeGrid(space: Space, gridMm: number, hand: 1 | -1, isAllowed:
 export type Cluster = { readonly middle: number; readonly size: number }
 
 /** Parts the grid into clusters of touching places of one kind, corners count as touching; null belongs to none. */
-export function touchingClusters(grid: PlaceGrid, kindOf: (index: number) => string | null): Cluster[] {
-  const width = grid.reduce((most, each) => Math.max(most, each.column), 0) + 2
-  const indexAt = new Map(grid.map(({ row, column }, index) => [row * width + column, index]))
+export function touchingClusters(grid: PlaceGrid, kindOf: (index: number) => number | null): Cluster[] {
+  const width = grid.reduce((most, each) => Math.max(most, each.column), 0) + 3
+  // One row and column more all round, so that every neighbour has a cell; zero is no place.
+  const cellOf = ({ row, column }: GridPlace) => (row + 1) * width + column + 1
+  const placeIn = new Int32Array(grid.reduce((most, each) => Math.max(most, cellOf(each)), 0) + width + 2)
+  grid.forEach((place, index) => {
+    placeIn[cellOf(place)] = index + 1
+  })
   const kinds = grid.map((_, index) => kindOf(index))
   const seen = new Uint8Array(grid.length)
   const clusters: Cluster[] = []
@@ -49,9 +54,8 @@ export function touchingClusters(grid: PlaceGrid, kindOf: (index: number) => str
     // Members found on the way are gone through too.
     for (const member of members) {
       for (const step of [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1]) {
-        const { row, column } = grid[member]!
-        const next = indexAt.get(row * width + column + step)
-        if (next === undefined || seen[next] === 1 || kinds[next] !== kind) continue
+        const next = placeIn[cellOf(grid[member]!) + step]! - 1
+        if (next < 0 || seen[next] === 1 || kinds[next] !== kind) continue
         seen[next] = 1
         members.push(next)
       }

@@ -5,6 +5,7 @@ import { walkAuditor } from './first-evening/walk-auditor'
 import { walkCoaches } from './first-evening/walk-coaches'
 import { walkDirector } from './first-evening/walk-director'
 import { walkHidden } from './first-evening/walk-hidden'
+import { walkNames } from './first-evening/walk-names'
 
 // One club from nothing to a proof. Each walk goes on where the one before has ended.
 test.describe.configure({ mode: 'serial' })
@@ -22,3 +23,4 @@ walkDirector()
 walkCoaches()
 walkAuditor()
 walkHidden()
+walkNames()

@@ -1,0 +1,6 @@
+export type { BehaviourName } from './behaviours'
+export type { Mend } from './mend'
+export type { Break, BreakKind } from './press'
+export { type BehaviourPressure, type PressureOptions, type PressureReport, pressureOn, type Stopped } from './pressure'
+export type { StartPlace } from './start-places'
+export { sayBehaviours, sayMend, sayStart, sayStep, sayWorksAgainst } from './words'

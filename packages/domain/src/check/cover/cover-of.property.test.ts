@@ -13,6 +13,7 @@ import { spotArbitrary } from '../../pattern/fixtures/arbitrary-pattern'
 import { mirrorPoint, nominalSpace, type Space } from '../../pitch'
 import { millimetres, seconds } from '../../quantities'
 import { AGE_PROFILES } from '../profiles'
+import { choose } from './count-placements'
 import { coverOf } from './cover-of'
 import { lookedPatternArbitrary } from './fixtures/arbitrary-looks'
 import { plainLook } from './fixtures/plain-cover'
@@ -107,6 +108,19 @@ describe('cover', LONG, () => {
         before.counts.forEach((each, index) => {
           expect(after.counts[index]!.open).toBeGreaterThanOrEqual(each.open)
         })
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  test('judges each X alone: a ball gets through a set of X where it gets through each of them, so one X more never opens it', () => {
+    fc.assert(
+      fc.property(lookedPatternArbitrary(), (document) => {
+        const { counts } = only(coverOf(document, space, COARSE))
+        const alone = counts[0]!.ways.map((way) => way.lanesOpen)
+        for (const { opponents, ways } of counts) {
+          expect(ways.map((way) => way.lanesOpen)).toEqual(alone.map((open) => choose(open, opponents)))
+        }
       }),
       { numRuns: 60 },
     )

@@ -9,6 +9,17 @@ export const formats: Readonly<Record<FormatId, Format>> = {
   'us-7v7': us7v7,
 }
 
+/** What a club's settings say where sources of the formats conflict. */
+export function formatChoicesOf(settings: {
+  readonly penaltyMarkYards7v7: 8 | 10
+  readonly crossingAtRelease: 'when-released' | 'when-touched'
+}): FormatChoices {
+  return {
+    penaltyMarkYards7v7: settings.penaltyMarkYards7v7,
+    buildOutCrossing7v7: settings.crossingAtRelease === 'when-touched' ? 'touched' : 'released',
+  }
+}
+
 /** A format with the club's choices in the places where sources conflict; without them, what is printed most often. */
 export function formatOf(formatId: FormatId, choices?: FormatChoices): Format {
   const format = formats[formatId]

@@ -1,4 +1,5 @@
 import type { ModelSession, Stage, VersionContent } from '@espalier/domain/curriculum'
+import { formatChoicesOf } from '@espalier/domain/formats'
 import { curriculaMessage } from '../../messages/curricula'
 import { Section } from '../../shell/section'
 import { PatternReader } from '../pattern-page/pattern-reader'
@@ -8,7 +9,7 @@ import { ACTIVITY_WORDS, countWordsOf, formWords, pressureWord } from './draft-w
 export function VersionContentRead({ content }: { readonly content: VersionContent }) {
   const titleOf = (patternId: string) =>
     content.patterns.find((pattern) => pattern.patternId === patternId)?.document.title ?? ''
-  const choices = { penaltyMarkYards7v7: content.settings.penaltyMarkYards7v7 }
+  const choices = formatChoicesOf(content.settings)
   return (
     <>
       {content.progressions.map((progression) => (

@@ -185,6 +185,16 @@ describe('the pressure on a pattern', () => {
     expect(late.firstStopped?.at ?? 99).toBeGreaterThan(early.firstStopped?.at ?? 0)
   })
 
+  test('follows the club where opponents may cross only at the first touch after a release from the hands', () => {
+    const touched = { penaltyMarkYards7v7: 10, buildOutCrossing7v7: 'touched' } as const
+    const hands = { ...straight, restart: 'goalkeeper-hands' } as const
+    const first = pressureOn(hands, space, { choices: touched })
+    expect(first).toEqual(pressureOn(hands, space, { choices: touched, released: 'first-touch' }))
+    expect(first).not.toEqual(pressureOn(hands, space, { choices: touched, released: 'ball-in-play' }))
+    const kick = { ...straight, restart: 'goal-kick' } as const
+    expect(pressureOn(kick, space, { choices: touched })).toEqual(pressureOn(kick, space))
+  })
+
   test('is mirrored with its pattern', () => {
     fc.assert(
       fc.property(patternArbitrary, (document) => {

@@ -1,5 +1,4 @@
-import type { FormatChoices } from '../../formats'
-import { formatOf } from '../../formats'
+import { type Format, type FormatChoices, formatOf } from '../../formats'
 import type { PatternDocument } from '../../pattern'
 import type { Space } from '../../pitch'
 import { millisecondsOf, seconds } from '../../quantities'
@@ -22,7 +21,10 @@ export type PressureOptions = {
   readonly choices?: FormatChoices
   /** The most opponents to try; by default six, or as many as there are places to come from. */
   readonly opponentsMax?: number
-  /** When the law or the club lets opponents come: as the ball is in play, or only at the receiver's first touch. */
+  /**
+   * When the law or the club lets opponents come: as the ball is in play, or only at the receiver's first touch. By default
+   * as the format has it after a release from the hands; at a goal kick as the ball is in play.
+   */
   readonly released?: 'ball-in-play' | 'first-touch'
 }
 
@@ -92,7 +94,7 @@ export function prepare(document: PatternDocument, space: Space, options: Pressu
   const profile = options.profile ?? profileFor(document.ageGroup)
   const timing = settingOf(document, space, profile, options.surface ?? 'normal', options.choices)
   const format = formatOf(document.formatId, options.choices)
-  const late = options.released === 'first-touch' && isHeldBack(document)
+  const late = isHeldBack(document) && (options.released ?? releaseOf(document, format)) === 'first-touch'
   return {
     play: playOf(document, timing),
     places: startPlaces(document, space, format, timing.place),
@@ -107,6 +109,10 @@ export function prepare(document: PatternDocument, space: Space, options: Pressu
     profile,
     timing,
   }
+}
+
+function releaseOf({ restart }: PatternDocument, { buildOutCrossing }: Format): 'ball-in-play' | 'first-touch' {
+  return restart === 'goalkeeper-hands' && buildOutCrossing?.value === 'touched' ? 'first-touch' : 'ball-in-play'
 }
 
 /** What a look is read with; nothing is set that the caller left open. */

@@ -18,6 +18,7 @@ import type { Deps } from '../../apps/api/src/deps'
 import { makeOperatorLink } from '../../apps/api/src/features/clubs/make-operator-link'
 import { makeSignInSecret } from '../../apps/api/src/features/clubs/sign-in-address'
 import { makeNewId } from '../../apps/api/src/new-id'
+import { CHECK_POOL_LIMITS, makeCheckPool } from '../../apps/api/src/workers/check-pool'
 import { databaseUrl, startTestCluster } from '../support/database-cluster'
 
 const GOAL = 0.7
@@ -46,6 +47,7 @@ const pools = await openPools(
 )
 const deps: Deps = {
   pools,
+  checks: makeCheckPool({ ...CHECK_POOL_LIMITS, threads: 1 }),
   nameKey: createSecretKey(randomBytes(32)),
   accessRules,
   now: () => clock.now,
@@ -56,7 +58,15 @@ const deps: Deps = {
     webOrigin: null,
     trustedProxies: 0,
     webKey: null,
-    limits: { anonymous: UNLIMITED, login: UNLIMITED, operations: UNLIMITED, pages: UNLIMITED, files: UNLIMITED },
+    limits: {
+      anonymous: UNLIMITED,
+      login: UNLIMITED,
+      operations: UNLIMITED,
+      checks: UNLIMITED,
+      pages: UNLIMITED,
+      files: UNLIMITED,
+    },
+    checkThreads: 1,
     logLevel: 'silent',
   },
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { DEMO_PATTERNS } from '../../../../../prisma/demo/patterns'
 import { mirrorPattern, type PatternDocument } from '../../pattern'
 import { patternArbitrary } from '../../pattern/fixtures/arbitrary-pattern'
-import { opponentAt, samplePattern, spotAt } from '../../pattern/fixtures/sample-pattern'
+import { opponentAt, spotAt } from '../../pattern/fixtures/sample-pattern'
 import { nominalSpace } from '../../pitch'
 import {
   addPairs,
@@ -110,10 +110,6 @@ test('common random numbers make the difference between two patterns vary less t
   }
   const common = variance(seeds.map((seed) => shareOf(wall, seed, runs) - shareOf(longer, seed, runs)))
   const apart = variance(seeds.map((seed) => shareOf(wall, seed, runs) - shareOf(longer, seed + 1000, runs)))
-  console.info('variance', common, apart, apart / common)
+  // Measured: 0.00035 against 0.00199, 5.6 times as much.
   expect(common).toBeLessThan(apart / 2)
-})
-
-test('the wall of the sample is left as it is', () => {
-  expect(compare(candidate(samplePattern), candidate(samplePattern), 10).verdict).toBe('no difference')
 })

@@ -4,7 +4,7 @@ import type { Space } from '../../pitch'
 import { ok, type Result, refuse } from '../../quantities'
 import { type AgeProfile, profileFor } from '../profiles'
 import { SURFACES, type Surface } from '../surfaces'
-import { ERROR_PROFILES, type ErrorProfile, findUnusable } from './error-profile'
+import { ERROR_PROFILES, type ErrorProfile, errorsAtReach, findUnusable } from './error-profile'
 import { makeMemory } from './memory'
 import { playRun } from './play-run'
 import { compileProgram, type Program } from './program'
@@ -13,7 +13,7 @@ import { compileProgram, type Program } from './program'
 export type ErrorSetting = {
   /** Players of this profile; by default that of the pattern's age group. */
   readonly profile?: AgeProfile
-  /** Their errors; by default those of the profile. */
+  /** Their errors; by default those of the profile's age, with the direction its longest pass tells of. */
   readonly errors?: ErrorProfile
   readonly surface?: Surface
   readonly choices?: FormatChoices
@@ -66,7 +66,7 @@ export function makeErrorRunner(
   const fault = checkShape(document)[0]
   if (fault !== undefined) return refuse({ code: 'document-has-faults', detail: `${fault.pointer}: ${fault.detail}` })
   const profile = setting.profile ?? profileFor(document.ageGroup)
-  const errors = setting.errors ?? ERROR_PROFILES[profile.profileId]
+  const errors = setting.errors ?? errorsAtReach(ERROR_PROFILES[profile.profileId], profile.passLengthMax)
   const surface = setting.surface ?? 'normal'
   const unusable = SURFACES.includes(surface) ? findUnusable(profile, errors) : 'surface'
   if (unusable !== null) {

@@ -124,6 +124,19 @@ describe('hostile input', () => {
     expect(Math.min(ran, refused)).toBeGreaterThan(20)
   })
 
+  test('a longest pass that is none is refused, one a club has edited tells the direction', () => {
+    const withReach = (value: number): AgeProfile => ({
+      ...AGE_PROFILES.U10,
+      passLengthMax: { value: value as AgeProfile['passLengthMax']['value'], kind: 'club', source: 'measured' },
+    })
+    expect(codeOf(plain, { profile: withReach(Number.NaN) })).toBe('setting-not-usable')
+    const got = (reach: number) => {
+      const result = errorRuns(plain, space, { seed: 1, runs: 500, profile: withReach(reach) })
+      return result.ok ? result.value.gotOut : Number.NaN
+    }
+    expect(got(18)).toBeGreaterThan(got(12) + 50)
+  })
+
   test('nothing is kept from one run to the next: runs in any order come out the same', () => {
     fc.assert(
       fc.property(

@@ -38,6 +38,19 @@ describe('nothing is said of', () => {
       'free-kick-law',
     ],
     [
+      'an opponent in the area at a free kick outside it',
+      against(freeKick, opponentAt('x1', spotAt('penalty-mark'))),
+      'free-kick-law',
+    ],
+    [
+      'an opponent at the distance at a free kick in the area, outside the area',
+      against(
+        moved({ ...freeKick, steps: [passStep('s1', 'GK', 'RCB')] }, 'GK', spotAt('goal-centre', 6)),
+        opponentAt('x1', spotAt('penalty-area-top', 3)),
+      ),
+      'free-kick-law',
+    ],
+    [
       'an opponent near in open play',
       { ...against(freeKick, opponentAt('x1', spotAt('centre-mark', -3, 4))), restart: 'open-play' },
       'free-kick-law',
@@ -164,6 +177,38 @@ function run(
 function carry(up: number, at: string | null): Step {
   return play('s1', { kind: 'carry', by: 'RCB', to: spotAt('build-out-line-right', up, -10), at })
 }
+
+describe('on the left as on the right, and in whole or in part', () => {
+  test('a far right winger who comes past the middle while the ball is on the left is named, and only that one', () => {
+    const document = open(
+      withSteps(passStep('s1', 'GK', 'LCB'), {
+        ...passStep('s2', 'LCB', 'LW'),
+        runs: [run('RW', spotAt('centre-mark', 2, -1), 'before-the-ball')],
+      }),
+    )
+    const notes = notesOf(document, { limits: ASKED_HABITS }).filter((each) => each.code === 'weak-side-over')
+    expect(notes).toMatchObject([{ position: 'RW', value: 1 }])
+  })
+
+  test('two stay where two are asked: then one is not enough, and the note counts who stays', () => {
+    const two = { value: 2, kind: 'club', source: 'the club’s own limit' } as const
+    const stays = { ...lastLeaves, steps: lastLeaves.steps.map((each) => ({ ...each, runs: [] })) }
+    const notes = notesOf(stays, { limits: { stayBehindPlayers: two } }).filter((each) => each.code === 'nobody-behind')
+    expect(notes).toMatchObject([{ value: 1, limit: 2, remedy: null }])
+    expect(notes[0]?.sentence).toMatch(/^Only 1 of the outfield players stay/)
+  })
+
+  test('a pair too near is named once however often they play', () => {
+    const document = open(
+      moved(
+        withSteps(passStep('s1', 'RCB', 'RW'), passStep('s2', 'RW', 'RCB'), passStep('s3', 'RCB', 'RW')),
+        'CM',
+        spotAt('penalty-area-corner-right', 2, -3),
+      ),
+    )
+    expect(codesOf(document).filter((code) => code === 'support-distance')).toHaveLength(1)
+  })
+})
 
 describe('a limit is a limit: one more and it is said', () => {
   test.each<[string, PatternDocument, NoteCode, CheckOptions]>([

@@ -1,0 +1,11 @@
+// One worker, one mutant awake, one bundle of tests: says whether they pass.
+import { parentPort, workerData } from 'node:worker_threads'
+
+globalThis.awakeMutant = workerData.mutant
+let passed = true
+try {
+  await import(workerData.bundle)
+} catch {
+  passed = false
+}
+parentPort.postMessage(passed)

@@ -4,8 +4,10 @@ import type { Answer, PatternDocument, Position } from '../../pattern'
 import { listBranches, mirrorPattern } from '../../pattern'
 import { passStep, samplePattern, spotAt } from '../../pattern/fixtures/sample-pattern'
 import { mirrorPoint, nominalSpace } from '../../pitch'
+import { seconds } from '../../quantities'
+import { AGE_PROFILES } from '../profiles'
 import { playStates } from '../timeline'
-import { coverRules } from './cover-rules'
+import { type CoverOptions, coverRules } from './cover-rules'
 import { takenAt } from './holes'
 import { lookLogic } from './look-state'
 import type { PlaceGrid } from './place-grid'
@@ -42,7 +44,15 @@ function patternWith(sign: Sign, about: Position | null): PatternDocument {
 
 /** What is taken with X at these places, as up and right of the middle of the goal. */
 function takenWith(document: PatternDocument, ...places: readonly (readonly [number, number])[]): string | null {
-  const rules = coverRules(document, space, {})
+  return takenAgainst({}, document, ...places)
+}
+
+function takenAgainst(
+  options: CoverOptions,
+  document: PatternDocument,
+  ...places: readonly (readonly [number, number])[]
+): string | null {
+  const rules = coverRules(document, space, options)
   const scene = sceneOf(rules, playStates(document, rules.play), listBranches(document), document.looks[0]!)
   const grid: PlaceGrid = places.map(([up, right], index) => ({ at: point(up, right), row: index, column: 0 }))
   const way = takenAt(lookLogic(scene, rules, grid), [...grid.keys()])
@@ -135,7 +145,10 @@ describe('the sign', () => {
     const positions = document.positions.map((each) =>
       each.position === 'ST' ? { ...each, spot: spotAt('far-goal-centre', 100, 0) } : each,
     )
+    const asleep = { ...AGE_PROFILES.U10, reaction: { ...AGE_PROFILES.U10.reaction, value: seconds(600) } }
     expect(takenWith({ ...document, positions }, FAR)).toBe('A')
+    expect(takenAgainst({ opponents: asleep }, { ...document, positions }, FAR)).toBe('A')
+    expect(takenAgainst({ opponents: asleep }, document, FAR)).toBe('drawn')
     expect(takenWith(patternWith('lane-shut', 'RCB'), [17, 12])).toBe('B')
   })
 

@@ -1,22 +1,15 @@
-import type { Spot } from '../pitch'
-import { assert, millimetres } from '../quantities'
-import { actorOf, GOALKEEPER, placeOf, receiverOf } from './actions'
-import type { Answer, Look, PatternDocument, Position, Step, Target } from './document'
+import { actorOf, GOALKEEPER, receiverOf } from './actions'
+import type { PatternDocument, Position } from './document'
+import { type EndedAtGates, endAtGates } from './end-at-gates'
 
 export const UNIT_SIZES = [4, 5, 6] as const
 export type UnitSize = (typeof UNIT_SIZES)[number]
 
 /** A pattern for a few players: its own document, which draws, scripts and checks like any other. */
-export type UnitForm = {
-  readonly document: PatternDocument
+export type UnitForm = EndedAtGates & {
   /** Who plays, in the order of the pattern; fewer than asked where the pattern places fewer. */
   readonly players: readonly Position[]
-  /** Whom a gate stands for, in the order in which the ball would have come to them. */
-  readonly gatesFor: readonly Position[]
 }
-
-/** Wide enough for a pass under no pressure, and the gate of the field check of the team reach (habit). */
-const GATE_MM = millimetres(3000)
 
 /**
  * A pattern for four to six players: its first steps, as far as these players carry them, and a gate where the ball would
@@ -26,26 +19,10 @@ const GATE_MM = millimetres(3000)
  */
 export function unitForm(document: PatternDocument, size: UnitSize): UnitForm {
   const players = choosePlayers(document, size)
-  const gates = gatesIn(document)
-  const steps = playedSteps(document.steps, players, gates)
-  const kept = new Set(steps.map((step) => step.stepId))
-  const looks = document.looks
-    .filter((look) => kept.has(look.stepId) && players.has(look.by))
-    .map((look) => ({ ...look, answers: look.answers.map((answer) => answerFor(answer, players, kept, gates)) }))
-    .filter((look) => look.answers.every((answer) => answer.steps.length > 0))
-  const isHere = ({ position }: { readonly position: Position }) => players.has(position)
+  const left = { isHere: (position: Position) => players.has(position), isIn: () => true }
   return {
-    document: {
-      ...document,
-      positions: document.positions.filter(isHere),
-      inPossession: document.inPossession.filter(isHere),
-      onLoss: document.onLoss.filter(isHere),
-      targets: [...document.targets, ...gates.made.map((gate) => gate.target)],
-      steps,
-      looks: looks.map((look) => aboutPlayers(look, players)),
-    },
-    players: document.positions.map((each) => each.position).filter((position) => players.has(position)),
-    gatesFor: [...new Set(gates.made.map((gate) => gate.position))],
+    ...endAtGates(document, { ...left, gateFor: (spot) => spot }),
+    players: document.positions.map((each) => each.position).filter(left.isHere),
   }
 }
 
@@ -66,67 +43,4 @@ function choosePlayers(document: PatternDocument, size: UnitSize): ReadonlySet<P
   add(document.positions.some((each) => each.position === GOALKEEPER) ? GOALKEEPER : null)
   for (const { position } of document.positions) add(position)
   return chosen
-}
-
-type Gates = {
-  readonly made: readonly { readonly position: Position; readonly target: Target }[]
-  readonly at: (step: Step) => string
-}
-
-/** One gate for each step that would bring the ball to somebody missing, where they would have met it. */
-function gatesIn(document: PatternDocument): Gates {
-  const made: { readonly position: Position; readonly target: Target }[] = []
-  const places = new Map(document.positions.map(({ position, spot }): [Position, Spot] => [position, spot]))
-  const taken = new Set(document.targets.map((target) => target.targetId))
-  return {
-    made,
-    at: (step) => {
-      const position = receiverOf(step.action)
-      assert(position !== null, 'only a ball to somebody is played through a gate instead')
-      const run = step.runs.find((each) => each.position === position)
-      const spot = placeOf(step.action) ?? run?.to ?? lastPlaceBefore(document, step, position) ?? places.get(position)
-      assert(spot !== undefined, `${position} has a starting place`)
-      let targetId = `gate-${step.stepId}`
-      while (taken.has(targetId)) targetId = `${targetId}-`
-      taken.add(targetId)
-      made.push({ position, target: { targetId, kind: 'gate', spot, widthMm: GATE_MM } })
-      return targetId
-    },
-  }
-}
-
-/** Where a player's last run of the trunk before a step ends; for the step of an answer, before its look. */
-function lastPlaceBefore(document: PatternDocument, step: Step, position: Position): Spot | null {
-  const look = document.looks.find((each) => each.answers.some((answer) => answer.steps.includes(step)))
-  const until = document.steps.findIndex((each) => each.stepId === (look?.stepId ?? step.stepId))
-  const runs = document.steps.slice(0, until).flatMap((each) => each.runs)
-  return runs.findLast((run) => run.position === position)?.to ?? null
-}
-
-/** The steps as far as the players carry them; the ball to the first who is missing goes through a gate and ends it. */
-function playedSteps(steps: readonly Step[], players: ReadonlySet<Position>, gates: Gates): readonly Step[] {
-  const played: Step[] = []
-  for (const step of steps) {
-    if (!players.has(actorOf(step.action))) break
-    const receiver = receiverOf(step.action)
-    const runs = step.runs.filter((run) => players.has(run.position))
-    if (receiver !== null && !players.has(receiver)) {
-      const action = { kind: 'shot', by: actorOf(step.action), target: gates.at(step) } as const
-      return [...played, { ...step, action, runs }]
-    }
-    played.push({ ...step, runs })
-  }
-  return played
-}
-
-function answerFor(answer: Answer, players: ReadonlySet<Position>, kept: ReadonlySet<string>, gates: Gates): Answer {
-  const steps = playedSteps(answer.steps, players, gates)
-  const cut = steps.length < answer.steps.length || steps.some((step) => step.action.kind === 'shot')
-  return { ...answer, steps, rejoins: !cut && kept.has(answer.rejoins) ? answer.rejoins : 'exit' }
-}
-
-/** A sign that speaks of somebody missing is read off the gate's place: it speaks of nobody. */
-function aboutPlayers(look: Look, players: ReadonlySet<Position>): Look {
-  const aboutOf = (answer: Answer) => (answer.about !== null && players.has(answer.about) ? answer.about : null)
-  return { ...look, answers: look.answers.map((answer) => ({ ...answer, about: aboutOf(answer) })) }
 }

@@ -6,10 +6,23 @@ import { metres, metresPerSecond, metresPerSecondSquared, seconds } from '../../
 import { rolledLength, rollingDuration } from '../ball'
 import { rollingLaneMargin } from '../lane'
 import { makeErrorRunner } from './error-runner'
-import { FROM_X, FROM_Y, makeMemory, RELEASE, UNIT_X, UNIT_Y } from './memory'
+import { addLeg, locate } from './legs'
+import {
+  FROM_X,
+  FROM_Y,
+  makeMemory,
+  PLACE_X,
+  PLACE_Y,
+  REACTION,
+  RELEASE,
+  STARTS_AT,
+  THERE_AT,
+  UNIT_X,
+  UNIT_Y,
+} from './memory'
 import { opponentMeetsRoll } from './opponents'
 import type { Program } from './program'
-import { chaseSeconds } from './reception'
+import { chaseSeconds, readyAt } from './reception'
 
 const prepared = makeErrorRunner(
   { ...samplePattern, obstacles: [opponentAt('x1', spotAt('centre-mark'))], looks: [] },
@@ -86,5 +99,36 @@ describe('a chase', () => {
       }),
       { numRuns: 1000 },
     )
+  })
+})
+
+describe('a player', () => {
+  const at = (x: number, y: number, seconds: number) => {
+    const memory = makeMemory(base)
+    addLeg(base, memory, 0, x, y, 1, base.topSpeed)
+    addLeg(base, memory, 0, x, y + 30, 3, base.topSpeed)
+    locate(base, memory, 0, seconds)
+    return [memory.now[PLACE_X]!, memory.now[PLACE_Y]!]
+  }
+
+  test('stands, runs and turns off as their runs start, also when asked of a time before the last of them', () => {
+    const [startX, startY] = [base.startX[0]!, base.startY[0]!]
+    expect(at(startX + 30, startY, 0.5)).toEqual([startX, startY])
+    // One second from rest: half the acceleration (U10: 2.8 m/s²), straight ahead.
+    expect(at(startX + 30, startY, 2)[0]).toBeCloseTo(startX + 1.4, 9)
+    expect(at(startX + 30, startY, 2)[1]).toBe(startY)
+    expect(at(startX + 30, startY, 4)[1]).toBeGreaterThan(startY)
+  })
+
+  test('who waits takes a ball within their leg at once, and steps to another only once they have seen where it goes', () => {
+    const memory = makeMemory(base)
+    memory.now[STARTS_AT] = 5
+    memory.now[REACTION] = 0.25
+    memory.now[THERE_AT] = 2
+    expect(readyAt(base, memory, base.reach)).toBe(2)
+    // 0.35 m beyond the leg from rest at 2.8 m/s²: √(2 · 0.35/2.8) = 0.5 s.
+    expect(readyAt(base, memory, base.reach + 0.35)).toBeCloseTo(5.75, 9)
+    memory.now[THERE_AT] = 6
+    expect(readyAt(base, memory, base.reach + 0.35)).toBeCloseTo(6.5, 9)
   })
 })

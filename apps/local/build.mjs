@@ -33,7 +33,7 @@ const STEPS = {
 }
 
 // Results and tests change nothing that is built.
-const LEFT_OUT = /^(node_modules|dist|\.next|\.turbo|generated|tsconfig\.tsbuildinfo|next-env\.d\.ts|sw\.js|fonts)$/
+const LEFT_OUT = /^(node_modules|dist|out|\.next|\.turbo|generated|tsconfig\.tsbuildinfo|next-env\.d\.ts|sw\.js|fonts)$/
 const TESTS = /\.(test|fixture|oracle)\.[a-z]+$/
 
 /** Builds the named steps that are out of date: the client first, because the API holds it; the rest side by side. */

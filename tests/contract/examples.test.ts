@@ -1,6 +1,7 @@
 import { adoptionBody, curriculumBody, publishBody } from '@espalier/contract/curricula'
 import { type ExampleName, examples } from '@espalier/contract/examples'
 import { paths, pathTo } from '@espalier/contract/paths'
+import { patternCheck, patternCheckBody } from '@espalier/contract/pattern-checks'
 import { patternBody } from '@espalier/contract/patterns'
 import { personBody } from '@espalier/contract/people'
 import { equipmentBody, seasonBody, slotBody, spaceBody, teamBody } from '@espalier/contract/places'
@@ -23,6 +24,7 @@ const SHAPES = {
   signInLink: signInLinkBody,
   squadImport: squadImportBody,
   pattern: patternBody,
+  patternCheck: patternCheckBody,
   curriculum: curriculumBody,
   publication: publishBody,
   adoption: adoptionBody,
@@ -65,6 +67,8 @@ test('the examples, sent one after the other, set up a club and report an evenin
     expect([name, answer.status]).toEqual([name, name === 'equipment' ? 200 : 201])
   }
   expectStatus(await director.person.send('POST', pathTo(paths.patterns, { clubId }), use('pattern')), 201)
+  const checked = expectStatus(await director.person.send('POST', paths.patternChecks, use('patternCheck')), 200)
+  expect(z.safeParse(patternCheck, checked.json).error).toBeUndefined()
   expectStatus(await director.person.send('POST', pathTo(paths.curricula, { clubId }), use('curriculum')), 201)
   const { id: curriculumId } = examples.curriculum
   const versions = pathTo(paths.versions, { clubId, curriculumId })

@@ -8,6 +8,7 @@ import type { Pools } from '../../apps/api/src/db/pool'
 import type { Deps, Settings } from '../../apps/api/src/deps'
 import type { Api } from '../../apps/api/src/http/api'
 import { makeNewId } from '../../apps/api/src/new-id'
+import { CHECK_POOL_LIMITS, makeCheckPool } from '../../apps/api/src/workers/check-pool'
 import { testPools } from '../support/database'
 
 export const ORIGIN = 'https://club.test'
@@ -27,9 +28,12 @@ export const TEST_SETTINGS: Settings = {
   webOrigin: null,
   trustedProxies: 0,
   webKey: null,
-  limits: { anonymous: MANY, login: MANY, operations: MANY, pages: MANY, files: MANY },
+  limits: { anonymous: MANY, login: MANY, operations: MANY, checks: MANY, pages: MANY, files: MANY },
+  checkThreads: 2,
   logLevel: 'silent',
 }
+
+const PATIENTLY = { waitMilliseconds: 60_000, runMilliseconds: 60_000 }
 
 export const TEST_NAME_KEY = createSecretKey(randomBytes(32))
 
@@ -37,6 +41,8 @@ export function testDeps(pools: Pools, clock: TestClock, changed: Partial<Deps> 
   const now = () => clock.now
   return {
     pools,
+    // A thread reads TypeScript here, and on a busy machine it takes its time to start.
+    checks: makeCheckPool({ ...CHECK_POOL_LIMITS, threads: TEST_SETTINGS.checkThreads, ...PATIENTLY }),
     settings: TEST_SETTINGS,
     nameKey: TEST_NAME_KEY,
     accessRules,
@@ -52,6 +58,9 @@ export async function testApi(changed: Partial<Deps> = {}): Promise<TestApi> {
   const clock = { now: SEPTEMBER }
   const deps = testDeps(changed.pools ?? (await testPools()), clock, changed)
   const app = await buildApp(deps)
-  afterAll(() => app.close())
+  afterAll(async () => {
+    await app.close()
+    await deps.checks.close()
+  })
   return { app, deps, clock }
 }

@@ -28,6 +28,8 @@ describe('the environment', () => {
       appConnections: 10,
       keyEncryptionKey: Buffer.alloc(32, 7),
     })
+    expect([1, 2]).toContain(readServerConfig(complete).checkThreads)
+    expect(readServerConfig({ ...complete, ESPALIER_CHECK_THREADS: '5' }).checkThreads).toBe(5)
     expect(readDatabaseConfig({ ...complete, ESPALIER_WEB_ORIGIN: undefined }).origin).toBe('http://127.0.0.1:4173')
   })
 
@@ -41,6 +43,7 @@ describe('the environment', () => {
     ['ESPALIER_ORIGIN', 'http://127.0.0.1:4173/'],
     ['ESPALIER_APP_DATABASE_URL', 'mysql://secret-three'],
     ['PORT', '70000'],
+    ['ESPALIER_CHECK_THREADS', '0'],
     ['LOG_LEVEL', 'loud'],
   ])('a wrong %s is named without its value', (name, value) => {
     const message = messageOf({ ...complete, [name]: value })

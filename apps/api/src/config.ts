@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os'
 import { z } from 'zod'
 import type { RolePasswords } from './db/roles'
 
@@ -40,6 +41,8 @@ const serverVariables = databaseVariables.extend({
   ESPALIER_TRUSTED_PROXIES: z.coerce.number().int().min(0).max(10).default(0),
   /** Shared with Next alone, which names a page's visitor by it; without one all pages count as one visitor. */
   ESPALIER_WEB_KEY: z.string().min(32).optional(),
+  /** How many checks of patterns are computed at once, each in a thread of its own: on few cores one, else two. */
+  ESPALIER_CHECK_THREADS: count(availableParallelism() > 2 ? 2 : 1, 16),
   LOG_LEVEL: z.enum(['error', 'warn', 'info', 'debug', 'silent']).default('info'),
 })
 
@@ -76,6 +79,7 @@ export type ServerConfig = DatabaseConfig & {
   readonly webOrigin: string
   readonly trustedProxies: number
   readonly webKey: string | null
+  readonly checkThreads: number
   readonly logLevel: z.infer<typeof serverVariables>['LOG_LEVEL']
 }
 
@@ -100,6 +104,7 @@ export function readServerConfig(environment: Environment): ServerConfig {
     webOrigin: variables.ESPALIER_WEB_ORIGIN,
     trustedProxies: variables.ESPALIER_TRUSTED_PROXIES,
     webKey: variables.ESPALIER_WEB_KEY ?? null,
+    checkThreads: variables.ESPALIER_CHECK_THREADS,
     logLevel: variables.LOG_LEVEL,
   }
 }

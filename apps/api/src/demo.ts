@@ -18,7 +18,14 @@ const config = readDatabaseConfig(process.env)
 const deps = await startDeps(config, {
   now: () => clock.now,
   logLevel: 'silent',
-  limits: { anonymous: UNLIMITED, login: UNLIMITED, operations: UNLIMITED, pages: UNLIMITED, files: UNLIMITED },
+  limits: {
+    anonymous: UNLIMITED,
+    login: UNLIMITED,
+    operations: UNLIMITED,
+    checks: UNLIMITED,
+    pages: UNLIMITED,
+    files: UNLIMITED,
+  },
 })
 const app = await buildApp(deps)
 try {

@@ -3,6 +3,7 @@ import type { AccessRules } from '@espalier/domain/access'
 import type { FastifyBaseLogger } from 'fastify'
 import type { Pools } from './db/pool'
 import type { RateLimit } from './http/rate-limits'
+import type { CheckPool } from './workers/check-pool'
 
 /** What differs between a server, a laptop and a test; parsed once at the start. */
 export type Settings = {
@@ -18,17 +19,22 @@ export type Settings = {
     readonly anonymous: RateLimit
     readonly login: RateLimit
     readonly operations: RateLimit
+    /** Checks of patterns that nothing is kept of: each costs a thread some time. */
+    readonly checks: RateLimit
     /** Pages by address, signed in or not; one visit also asks ahead for pages behind its links. */
     readonly pages: RateLimit
     /** Built files by address: cheap to answer, and many belong to one page. */
     readonly files: RateLimit
   }
+  /** How many checks of patterns are computed at once, each in a thread of its own. */
+  readonly checkThreads: number
   readonly logLevel: 'fatal' | 'error' | 'warn' | 'info' | 'debug' | 'silent'
 }
 
 /** Everything a feature may reach outside itself. Time and ids come from here, so that tests and the demo choose them. */
 export type Deps = {
   readonly pools: Pools
+  readonly checks: CheckPool
   readonly settings: Settings
   /** Wraps the keys of children's names; it is never in the database. */
   readonly nameKey: KeyObject
@@ -47,6 +53,8 @@ export const DEFAULT_LIMITS: Settings['limits'] = {
   anonymous: { requests: 60, windowSeconds: 60 },
   login: { requests: 300, windowSeconds: 60 },
   operations: { requests: 60, windowSeconds: 60 },
+  // A page checks by itself. By these eight, at most seven seconds each, one login keeps at most one thread busy.
+  checks: { requests: 8, windowSeconds: 60 },
   pages: { requests: 600, windowSeconds: 60 },
   files: { requests: 6000, windowSeconds: 60 },
 }

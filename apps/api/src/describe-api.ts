@@ -4,6 +4,7 @@ import { buildApp } from './app'
 import type { Pools } from './db/pool'
 import { DEFAULT_LIMITS, type Deps } from './deps'
 import { describeRoutes } from './http/openapi'
+import type { CheckPool } from './workers/check-pool'
 
 /** The generated contract, as text. Nothing is asked of a database: the server is built and never serves. */
 export async function describeApi(): Promise<string> {
@@ -17,6 +18,7 @@ export async function describeApi(): Promise<string> {
 
 const DESCRIBING: Deps = {
   pools: {} as Pools,
+  checks: {} as CheckPool,
   nameKey: createSecretKey(randomBytes(32)),
   accessRules,
   now: () => 0,
@@ -28,6 +30,7 @@ const DESCRIBING: Deps = {
     trustedProxies: 0,
     webKey: null,
     limits: DEFAULT_LIMITS,
+    checkThreads: 1,
     logLevel: 'silent',
   },
 }

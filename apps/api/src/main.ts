@@ -16,6 +16,7 @@ const deps = await startDeps(config, {
   webOrigin: config.webOrigin,
   trustedProxies: config.trustedProxies,
   webKey: config.webKey,
+  checkThreads: config.checkThreads,
   logLevel: config.logLevel,
 })
 const app = await buildApp(deps)
@@ -32,6 +33,7 @@ async function stop(): Promise<void> {
   drain.begin()
   setInterval(drain.hangUpOnTheRest, ARRIVAL_MILLISECONDS)
   await app.close()
+  await deps.checks.close()
   await closePools(deps.pools)
   process.exit(0)
 }

@@ -8,6 +8,7 @@ import { requireNameKey } from './db/name-key'
 import { closePools, openPools } from './db/pool'
 import { DEFAULT_LIMITS, type Deps, type Settings } from './deps'
 import { makeNewId } from './new-id'
+import { CHECK_POOL_LIMITS, makeCheckPool } from './workers/check-pool'
 
 /**
  * The parts of a running program; the pools are open, and refuse a role that could pass a club's wall. Refuses a key
@@ -30,21 +31,24 @@ export async function startDeps(
   }
   // Both this source and the bundle made of it lie one folder below the app.
   const migrations = readMigrations(join(dirname(fileURLToPath(import.meta.url)), '../../../prisma/migrations'))
+  const all: Settings = {
+    origins: [config.origin],
+    webOrigin: null,
+    trustedProxies: 0,
+    webKey: null,
+    limits: DEFAULT_LIMITS,
+    checkThreads: 1,
+    logLevel: 'info',
+    ...settings,
+  }
   return {
     pools,
+    checks: makeCheckPool({ ...CHECK_POOL_LIMITS, threads: all.checkThreads }),
     nameKey: createSecretKey(config.keyEncryptionKey),
     accessRules,
     now,
     newId: makeNewId(now),
     migrations: migrations.map(({ name }) => name),
-    settings: {
-      origins: [config.origin],
-      webOrigin: null,
-      trustedProxies: 0,
-      webKey: null,
-      limits: DEFAULT_LIMITS,
-      logLevel: 'info',
-      ...settings,
-    },
+    settings: all,
   }
 }

@@ -4,6 +4,7 @@ export const paths = {
   logins: '/v1/logins',
   currentLogin: '/v1/logins/current',
   me: '/v1/me',
+  patternChecks: '/v1/pattern-checks',
 
   club: '/v1/clubs/:clubId',
   people: '/v1/clubs/:clubId/people',

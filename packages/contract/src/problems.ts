@@ -46,10 +46,13 @@ export const problems = {
   'last-administrator': { status: 422, title: 'A club keeps at least one administrator' },
   'person-left': { status: 422, title: 'This person has left the club' },
   'nothing-changed': { status: 422, title: 'This changes nothing' },
+  'too-many-runs': { status: 422, title: 'So many error runs are not played at once' },
+  'check-too-much': { status: 422, title: 'This check takes more than one may; ask for less at once' },
   'condition-required': { status: 428, title: 'Say which version you are changing (If-Match)' },
   'too-many': { status: 429, title: 'Too many requests; try again shortly' },
   broken: { status: 500, title: 'Something broke on our side; nothing was changed' },
   'not-ready': { status: 503, title: 'The service cannot answer just now; try again' },
+  busy: { status: 503, title: 'Too many checks are waiting; try again shortly' },
   'outcome-unknown': { status: 503, title: 'The answer was lost; send the same command again' },
 } as const satisfies Record<string, { readonly status: number; readonly title: string }>
 

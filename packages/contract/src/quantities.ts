@@ -1,4 +1,13 @@
-import type { Instant, LocalDate, Millimetres, Minutes } from '@espalier/domain/quantities'
+import type {
+  Instant,
+  LocalDate,
+  Metres,
+  MetresPerSecond,
+  MetresPerSecondSquared,
+  Millimetres,
+  Minutes,
+  Seconds,
+} from '@espalier/domain/quantities'
 import * as z from 'zod/mini'
 
 // The contract's brands are cast here and nowhere else: a parsed value has met its range.
@@ -14,6 +23,12 @@ export const offsetMm = z.int().check(z.minimum(-150_000), z.maximum(150_000)) a
 
 /** Sides of a practice space: from 5 m, the smallest grid anyone sets out, to 150 m (habit: common practice, no source). */
 export const spaceSideMm = z.int().check(z.minimum(5_000), z.maximum(150_000)) as unknown as z.ZodMiniType<Millimetres>
+
+// What the check computes is answered and never asked, so it has no range but that it is a number.
+export const metres = z.number() as unknown as z.ZodMiniType<Metres>
+export const seconds = z.number() as unknown as z.ZodMiniType<Seconds>
+export const metresPerSecond = z.number() as unknown as z.ZodMiniType<MetresPerSecond>
+export const metresPerSecondSquared = z.number() as unknown as z.ZodMiniType<MetresPerSecondSquared>
 
 export const minutes = z.int().check(z.minimum(0), z.maximum(600)) as unknown as z.ZodMiniType<Minutes>
 export const instantMs = z

@@ -18,8 +18,13 @@ export type ServerProcess = {
 
 const main = join(import.meta.dirname, '../../../apps/api/src/main.ts')
 
-export async function startServerProcess(database: TestDatabase, nameKey: Buffer): Promise<ServerProcess> {
-  const child = spawn(process.execPath, ['--import', 'tsx', main], {
+/** From its source, or from a program that was built of it. */
+export async function startServerProcess(
+  database: TestDatabase,
+  nameKey: Buffer,
+  program: readonly string[] = ['--import', 'tsx', main],
+): Promise<ServerProcess> {
+  const child = spawn(process.execPath, program, {
     env: {
       PATH: process.env.PATH,
       ESPALIER_APP_DATABASE_URL: database.appUrl,

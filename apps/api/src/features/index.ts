@@ -9,6 +9,7 @@ import { registerKit } from './kit/routes'
 import { registerLedger } from './ledger/routes'
 import { registerLogins } from './logins/routes'
 import { registerOperations } from './operations/routes'
+import { registerPatternChecks } from './pattern-checks/routes'
 import { registerPatterns } from './patterns/routes'
 import { registerPeople } from './people/routes'
 import { registerRecords } from './records/routes'
@@ -30,6 +31,7 @@ export function registerFeatures(app: Api, deps: Deps): void {
   registerEquipment(app, deps)
   registerSquads(app, deps)
   registerPatterns(app, deps)
+  registerPatternChecks(app, deps)
   registerCurricula(app, deps)
   registerAdoptions(app, deps)
   registerKit(app, deps)

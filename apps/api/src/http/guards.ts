@@ -22,11 +22,12 @@ export function makeRequestGuard(deps: Deps) {
     anonymous: makeRateCounter(limits.anonymous, deps.now),
     login: makeRateCounter(limits.login, deps.now),
     operations: makeRateCounter(limits.operations, deps.now),
+    checks: makeRateCounter(limits.checks, deps.now),
     pages: makeRateCounter(limits.pages, deps.now),
     files: makeRateCounter(limits.files, deps.now),
   }
   return async function guardRequest(request: FastifyRequest, reply: FastifyReply): Promise<void> {
-    const { access, proxied, uncounted } = request.routeOptions.config
+    const { access, proxied, uncounted, alsoCounted } = request.routeOptions.config
     if (uncounted === true) return
     if (proxied === true) {
       const kind = isBuiltFile(request.url) ? 'files' : 'pages'
@@ -41,9 +42,9 @@ export function makeRequestGuard(deps: Deps) {
     }
     request.login = await findLoginOf(request, reply, deps, counters)
     count(reply, counters.login, limits.login.requests, limits.login.windowSeconds, request.login.accountId)
-    if (request.routeOptions.config.batches === true) {
-      const { requests, windowSeconds } = limits.operations
-      count(reply, counters.operations, requests, windowSeconds, request.login.accountId)
+    if (alsoCounted !== undefined) {
+      const { requests, windowSeconds } = limits[alsoCounted]
+      count(reply, counters[alsoCounted], requests, windowSeconds, request.login.accountId)
     }
     if (request.routeOptions.config.command === true) unwrap(readIdempotencyKey(request.headers['idempotency-key']))
   }

@@ -18,8 +18,8 @@ declare module 'fastify' {
     proxied?: boolean
     /** A write with a record-book entry needs an Idempotency-Key. */
     command?: boolean
-    /** Counted by the limit of batches besides that of requests. */
-    batches?: boolean
+    /** Counted by a limit of its own besides that of requests. */
+    alsoCounted?: 'operations' | 'checks'
     /** Health is asked by machines, often. */
     uncounted?: boolean
   }

@@ -19,7 +19,7 @@ export function registerOperations(app: Api, deps: Deps): void {
     {
       bodyLimit: BODY_BYTES_MAX,
       schema: { params: clubParams, body: operationsBody, response: responses({ 200: operationResults }) },
-      config: { access: { kind: 'member', permission: 'operations.write' }, batches: true },
+      config: { access: { kind: 'member', permission: 'operations.write' }, alsoCounted: 'operations' },
     },
     async (request) => {
       const { clubId } = request.params

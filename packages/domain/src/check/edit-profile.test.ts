@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { editProfile, PROFILE_FIELDS, type ProfileField } from './edit-profile'
+import { editProfile, PROFILE_FIELDS, PROFILE_RANGES, type ProfileField } from './edit-profile'
 import { AGE_PROFILES, PROFILE_IDS } from './profiles'
 
 const U10 = AGE_PROFILES.U10
@@ -18,6 +18,26 @@ test('a changed value is the club’s, every other keeps its value and source', 
       reach: { value: 0.7, kind: 'club', source: 'set by the club for its own players' },
     },
   })
+})
+
+// Common practice, no source: wide enough for the slowest child of six and the fastest adult, too narrow for kilometres an hour.
+test('what a club may set is what a form shows beside its fields (common practice, no source)', () => {
+  expect(PROFILE_RANGES).toEqual({
+    topSpeed: [2, 11],
+    acceleration: [0.5, 8],
+    reaction: [0.1, 1],
+    receiveTurnLook: [0.2, 5],
+    firstTouch: [0.1, 3],
+    oneTouch: [0.05, 2],
+    carrySpeed: [1, 10],
+    arrivalSpeed: [1, 15],
+    arrivalSpeedIntoSpace: [0.5, 15],
+    kickSpeedMax: [3, 40],
+    throwSpeedMax: [2, 30],
+    passLengthMax: [2, 80],
+    reach: [0.1, 1.5],
+  })
+  expect(editProfile(U10, { topSpeed: 19.4 }).ok).toBe(false)
 })
 
 test('every field of a profile can be set, to itself too', () => {

@@ -26,9 +26,9 @@ export type ProfileRefusal =
 
 /**
  * The widest a club may go: what a slow child of six and a fast adult do, with room on both sides (habit: common practice, no
- * source). Outside these a number is a slip of the pen, such as kilometres an hour.
+ * source). Outside these a number is a slip of the pen, such as kilometres an hour. A form shows them beside its fields.
  */
-const RANGES = {
+export const PROFILE_RANGES = {
   topSpeed: [2, 11],
   acceleration: [0.5, 8],
   reaction: [0.1, 1],
@@ -55,7 +55,7 @@ const NEVER_ABOVE = [
 export function editProfile(profile: AgeProfile, changes: ProfileChanges): Result<AgeProfile, ProfileRefusal> {
   for (const field of PROFILE_FIELDS) {
     const value = changes[field]
-    const [least, most] = RANGES[field]
+    const [least, most] = PROFILE_RANGES[field]
     if (value !== undefined && !(value >= least && value <= most)) {
       return refuse({ code: 'profile-value-out-of-range', field, least, most })
     }
@@ -68,7 +68,7 @@ export function editProfile(profile: AgeProfile, changes: ProfileChanges): Resul
   return ok(edited)
 }
 
-export const PROFILE_FIELDS = Object.keys(RANGES) as readonly ProfileField[]
+export const PROFILE_FIELDS = Object.keys(PROFILE_RANGES) as readonly ProfileField[]
 
 function withChanges(profile: AgeProfile, changes: ProfileChanges): AgeProfile {
   const set = <Value extends number>(field: ProfileField, kept: Sourced<Value>, make: (value: number) => Value) => {

@@ -244,6 +244,13 @@ describe('any pattern in time', { timeout: 60_000 }, () => {
   })
 })
 
+test('the ball is the receiver’s from the moment it arrives, and nobody’s before', () => {
+  const timeline = timed(withSteps(passStep('s1', 'GK', 'RCB')))
+  const [step] = timeline.steps
+  expect(ballAt(timeline, step!.ballArrivesAt)).toEqual({ point: step!.to, holder: 'RCB' })
+  expect(ballAt(timeline, seconds(step!.ballArrivesAt - 0.001))?.holder).toBeNull()
+})
+
 test('a pattern without steps has its players, no ball and no duration', () => {
   const timeline = timed(withSteps())
   expect(timeline.endsAt).toBe(0)

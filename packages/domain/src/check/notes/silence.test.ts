@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import type { PatternDocument, Step } from '../../pattern'
 import { opponentAt, passStep, samplePattern, spotAt } from '../../pattern/fixtures/sample-pattern'
-import { nominalSpace } from '../../pitch'
+import { nominalSpace, spotPoint } from '../../pitch'
 import { metres, millimetres } from '../../quantities'
 import { type CheckOptions, checkPattern } from '../check-pattern'
 import { ASKED_HABITS, type DEFAULT_LIMITS } from '../limits'
 import type { CheckNote, NoteCode } from '../note'
-import { freeKick, heldTooLong, thrownIn } from './fixtures/law-note-cases'
+import { elevenAtU13, freeKick, heldTooLong, thrownIn } from './fixtures/law-note-cases'
 import { against, intoSpace, lofted, moved, play, withSteps } from './fixtures/note-cases'
 import { carriedTooNear, hidden, lastLeaves, shortReach, straightUp } from './fixtures/play-note-cases'
 
@@ -152,7 +152,26 @@ describe('nothing is said of', () => {
       open(withSteps(play('s1', highTo('ST')))),
       'receiver-late',
     ],
-    ['a lofted ball at U14', { ...withSteps(play('s1', lofted)), ageGroup: 'U14' }, 'heading-limit'],
+    ['a lofted ball at U14', { ...elevenAtU13, ageGroup: 'U14' }, 'heading-limit'],
+    ['a lofted ball between adults', { ...elevenAtU13, ageGroup: 'adult' }, 'heading-limit'],
+    ['a lofted ball where nobody may head at all', { ...elevenAtU13, ageGroup: 'U11' }, 'heading-limit'],
+    [
+      'a player straight behind the midfielder who is not the striker',
+      {
+        ...moved(straightUp, 'LW', spotAt('penalty-arc-top', 8)),
+        steps: [passStep('s1', 'GK', 'CM'), passStep('s2', 'CM', 'LW')],
+      },
+      'striker-straight',
+      { limits: ASKED_HABITS },
+    ],
+    [
+      'a pole at the distance of a body, to the millimetre',
+      {
+        ...withSteps(passStep('s1', 'GK', 'CM')),
+        obstacles: [{ obstacleId: 'p1', kind: 'pole', spot: spotAt('penalty-mark', 0, 0.5) }],
+      },
+      'lane-closed',
+    ],
   ])('%s', (_, document, code, options) => {
     expect(codesOf(document, options)).not.toContain(code)
   })
@@ -208,6 +227,12 @@ describe('on the left as on the right, and in whole or in part', () => {
     )
     expect(codesOf(document).filter((code) => code === 'support-distance')).toHaveLength(1)
   })
+})
+
+test('two who start in one place are named before the first step though one of them leaves at once', () => {
+  const leaves = { ...passStep('s1', 'GK', 'RCB'), runs: [run('LW', spotAt('centre-mark'), 'before-the-ball')] }
+  const notes = notesOf(moved(withSteps(leaves), 'LW', spotAt('penalty-arc-top')))
+  expect(notes.filter((each) => each.code === 'two-in-one-place')).toMatchObject([{ stepId: null, value: 0 }])
 })
 
 describe('a limit is a limit: one more and it is said', () => {
@@ -291,9 +316,23 @@ describe('the remedy', () => {
 
   test('of a receiver who cannot see both is a step aside, where there is time to step', () => {
     const pressed = against(open(withSteps(passStep('s1', 'GK', 'CM'), passStep('s2', 'CM', 'ST'))), {
-      ...opponentAt('x1', spotAt('penalty-arc-top', 3, 2)),
+      ...opponentAt('x1', spotAt('penalty-arc-top', 1, 2)),
     })
-    expect(remedyOf(pressed, 'out-of-view')).toMatchObject({ kind: 'come-to', stepId: 's1', position: 'CM' })
+    const remedy = remedyOf(pressed, 'out-of-view')
+    // Square off the line from goalkeeper to striker, which runs straight up the middle, away from the opponent and no further
+    // than it takes to have room to turn.
+    expect(remedy).toMatchObject({ kind: 'come-to', stepId: 's1', position: 'CM' })
+    if (remedy?.kind !== 'come-to') throw new Error('another remedy')
+    const place = spotPoint(nominalSpace('us-7v7'), remedy.spot)!
+    expect(place.x).toBeCloseTo(16.459, 2)
+    expect(place.y).toBeCloseTo(-2, 2)
+  })
+
+  test('of a run that comes too late is the earlier start that is enough', () => {
+    const meet = spotAt('penalty-area-corner-right', 3, 3)
+    const late = play('s2', intoSpace('RCB', 'RW', meet), [run('RW', meet, 'with-the-ball')])
+    const document = moved(open(withSteps(passStep('s1', 'GK', 'RCB'), late)), 'RW', spotAt('halfway-right', 3, -2))
+    expect(remedyOf(document, 'receiver-late')).toMatchObject({ kind: 'start-run', start: 'before-the-ball' })
   })
 })
 

@@ -103,6 +103,12 @@ test('RUN-EXP-01, mono-exponential sprint: 7 m/s with a second to get there is 7
   expectPrinted(sprint.speed, 6.05265)
 })
 
+test('a sprinter who takes two seconds to get going has, after two, run 1/e of what top speed would have covered', () => {
+  const sprint = exponentialSprint(metresPerSecond(7), seconds(2), seconds(2))
+  expect(sprint.length).toBeCloseTo((7 * 2) / Math.E, 9)
+  expect(sprint.speed).toBeCloseTo(7 * (1 - 1 / Math.E), 9)
+})
+
 test('BALL-04, rigid-body mechanics of a thin shell: 12 m/s without spin on friction 0.4 rolls at 7.2 m/s after 11.7431 m', () => {
   const ball = slideToRoll(metresPerSecond(12), 0.4)
   expectPrinted(ball.rollingSpeed, 7.2)

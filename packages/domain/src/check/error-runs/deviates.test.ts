@@ -92,6 +92,15 @@ describe('the random numbers', () => {
     )
   })
 
+  test('are others for every step and quantity of a run', () => {
+    const bits = new Set<number>()
+    for (let step = 0; step < 200; step += 1) {
+      for (let quantity = 0; quantity < 32; quantity += 1)
+        bits.add(bitsFor(firstWord(1, 2), secondWord(1, 2), step, quantity))
+    }
+    expect(bits.size).toBe(200 * 32)
+  })
+
   test('two runs of a seed never start from the same word', () => {
     const words = new Set(Array.from({ length: 100_000 }, (_, run) => firstWord(9, run)))
     expect(words.size).toBe(100_000)

@@ -1,3 +1,4 @@
+import { millimetres } from '@espalier/domain/quantities'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { wallOnTheRight } from '../../../../prisma/demo/patterns'
 import { NOTHING_MORE, PITCH, reportText, taskOfRuns } from '../../../../tests/factories/checks'
@@ -105,6 +106,16 @@ describe('the threads that check', () => {
     open({ runMilliseconds: 200 })
     expect(await pool.run(taskOfRuns(MANY), nobodyHangsUp())).toEqual({ ok: false, refusal: { code: 'too-long' } })
     await expect.poll(async () => (await pool.run(SHORT, nobodyHangsUp())).ok, { timeout: 60_000 }).toBe(true)
+  })
+
+  test('end what takes more memory than one check may, and go on with the next', async () => {
+    open({ memoryMegabytes: 20 })
+    const space = { ...PITCH, lengthMm: millimetres(150_000), widthMm: millimetres(150_000) }
+    const looks = Array.from({ length: 6 }, (_, index) => ({ ...wallOnTheRight.looks[0]!, lookId: `l${index}` }))
+    const large = { document: { ...wallOnTheRight, looks }, space, options: { ...NOTHING_MORE, looks: true } }
+    const end = await pool.run(large, nobodyHangsUp())
+    expect(end.ok ? 'answered' : end.refusal.code).toBe('too-large')
+    expect(await pool.run(SHORT, nobodyHangsUp())).toEqual({ ok: true, value: SHORT_TEXT })
   })
 
   test('hand back why error runs are refused', async () => {

@@ -105,16 +105,10 @@ export const roundTheBack: PatternDocument = {
                 foot: 'either',
               },
               runs: [{ position: 'CM', to: spotAt('penalty-arc-top', -1, 1), start: 'before-the-ball' }],
-              point: 'Middle open? Through it',
-            },
-            {
-              stepId: 'a2',
-              action: { kind: 'set-back', from: 'CM', to: 'RCB', into: { kind: 'feet' }, foot: 'near' },
-              runs: [],
-              point: '',
+              point: 'Middle open? Through it, turn',
             },
           ],
-          rejoins: 's4',
+          rejoins: 'exit',
         },
         {
           sign: 'all-shut',

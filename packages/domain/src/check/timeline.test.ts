@@ -6,7 +6,7 @@ import { patternArbitrary } from '../pattern/fixtures/arbitrary-pattern'
 import { passStep, samplePattern, spotAt } from '../pattern/fixtures/sample-pattern'
 import { mirrorPoint, nominalSpace } from '../pitch'
 import { metres, metresPerSecond, seconds } from '../quantities'
-import { flightDuration, releaseSpeedFor, rollingDuration } from './ball'
+import { flightDuration, releaseSpeedFor, rollingDuration, rollingSpeed } from './ball'
 import { AGE_PROFILES, type AgeProfile } from './profiles'
 import { runDuration } from './runner'
 import { BALL_DECELERATION } from './surfaces'
@@ -242,6 +242,21 @@ describe('any pattern in time', { timeout: 60_000 }, () => {
       }),
     )
   })
+})
+
+test('a ball that is let through is struck for where its receiver runs to, not for where they stand', () => {
+  const near = spotAt('centre-mark', -4)
+  const dummy: Step = {
+    stepId: 's2',
+    action: { kind: 'dummy', by: 'CM', to: 'ST' },
+    runs: [{ position: 'ST', to: near, start: 'with-the-ball' }],
+    point: '',
+  }
+  const [first, second] = timed(withSteps(passStep('s1', 'GK', 'CM'), dummy)).steps
+  if (first!.flight.kind !== 'rolls') throw new Error('a pass along the ground rolls')
+  const whole = distance(first!.from, first!.to) + distance(second!.from, second!.to)
+  expect(second!.to.x).toBeCloseTo(27.432 - 4, 6)
+  expect(rollingSpeed(first!.flight.ball, metres(whole))).toBeCloseTo(U10.arrivalSpeed.value, 9)
 })
 
 test('the ball is the receiver’s from the moment it arrives, and nobody’s before', () => {

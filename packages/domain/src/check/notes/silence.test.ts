@@ -229,6 +229,30 @@ describe('on the left as on the right, and in whole or in part', () => {
   })
 })
 
+test.each([
+  ['goal-kick', [rolled], 'GK may not use the hands here: this restart is kicked.'],
+  [
+    'goal-kick',
+    [passStep('s2', 'GK', 'RCB'), passStep('s3', 'RCB', 'GK'), rolled],
+    'GK may not use the hands: a team-mate played the ball back.',
+  ],
+  [
+    'free-kick',
+    [play('s0', { kind: 'carry', by: 'GK', to: spotAt('goal-centre', 6), at: null }), rolled],
+    'GK may not take up the ball again before somebody else has touched it.',
+  ],
+] as const)('at a %s the note of the hands says which law: %#', (restart, steps, sentence) => {
+  const notes = notesOf({ ...withSteps(...steps), restart })
+  expect(notes.filter((each) => each.code === 'hands-law').map((each) => each.sentence)).toEqual([sentence])
+})
+
+test('only the taker of a throw-in may stand outside the line: in open play a step outside is off the space', () => {
+  const outside = moved(open(withSteps(passStep('s1', 'RW', 'CM'))), 'RW', spotAt('build-out-line-right', 0, 0.8))
+  expect(notesOf(outside)).toContainEqual(
+    expect.objectContaining({ code: 'off-the-space', position: 'RW', value: 0.8 }),
+  )
+})
+
 test('two who start in one place are named before the first step though one of them leaves at once', () => {
   const leaves = { ...passStep('s1', 'GK', 'RCB'), runs: [run('LW', spotAt('centre-mark'), 'before-the-ball')] }
   const notes = notesOf(moved(withSteps(leaves), 'LW', spotAt('penalty-arc-top')))

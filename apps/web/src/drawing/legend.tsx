@@ -59,23 +59,42 @@ const SAMPLES = {
   area: [1.4, <rect key="area" className="drawing-area" x="-1.2" y="-0.9" width="2.4" height="1.8" />],
 } as const satisfies Record<LegendItem, readonly [number, ReactNode]>
 
+type LegendProps = { readonly items: readonly LegendItem[]; readonly children?: ReactNode }
+
 /** The marks a drawing uses, and only those. */
-export function Legend({ items }: { readonly items: readonly LegendItem[] }) {
+export function Legend({ items, children }: LegendProps) {
   const used = LEGEND_ITEMS.filter((item) => items.includes(item))
-  if (used.length === 0) return null
+  if (used.length === 0 && !children) return null
   return (
     <ul
       aria-label={drawingMessage('legend')}
       className="drawing-legend mt-2 flex flex-wrap items-center gap-x-4 gap-y-1 text-small text-ink-soft desk:text-fine"
     >
       {used.map((item) => (
-        <li key={item} className="inline-flex items-center gap-1.5 whitespace-nowrap">
-          <svg viewBox={`${-SAMPLES[item][0]} -1.5 ${SAMPLES[item][0] * 2} 3`} aria-hidden="true" className="drawing">
-            {SAMPLES[item][1]}
-          </svg>
-          {drawingMessage(item)}
-        </li>
+        <LegendSample key={item} half={SAMPLES[item][0]} words={drawingMessage(item)}>
+          {SAMPLES[item][1]}
+        </LegendSample>
       ))}
+      {children}
     </ul>
+  )
+}
+
+type LegendSampleProps = {
+  /** Half the width of the sample, in metres. */
+  readonly half: number
+  readonly words: string
+  readonly children: ReactNode
+}
+
+/** One mark and what it means. */
+export function LegendSample({ half, words, children }: LegendSampleProps) {
+  return (
+    <li className="inline-flex items-center gap-1.5 whitespace-nowrap">
+      <svg viewBox={`${-half} -1.5 ${half * 2} 3`} aria-hidden="true" className="drawing">
+        {children}
+      </svg>
+      {words}
+    </li>
   )
 }

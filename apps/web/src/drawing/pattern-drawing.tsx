@@ -2,10 +2,11 @@ import type { FormatChoices } from '@espalier/domain/formats'
 import { type Rectangle, rectangle } from '@espalier/domain/geometry'
 import { type PatternDocument, type Position, sayPlace, scriptSentences } from '@espalier/domain/pattern'
 import { type Space, spaceRectangle } from '@espalier/domain/pitch'
+import type { ReactNode } from 'react'
 import { drawingMessage } from '../messages/drawing'
 import type { LegendItem } from './legend'
 import { type MarkSizes, type Medium, markSizes } from './mark-sizes'
-import { PatternLayers, type PatternLetter } from './pattern-layers'
+import { PatternLayers, type PatternLayersProps, type PatternLetter } from './pattern-layers'
 import { type PatternScene, patternScene } from './pattern-scene'
 import { patternRings } from './pattern-shafts'
 import { PitchDrawing } from './pitch-drawing'
@@ -25,7 +26,14 @@ export type PatternDrawingProps = {
   readonly legend?: boolean
   /** False only where the page itself lists the sentences beside the drawing. */
   readonly inWords?: boolean
+  /** More to draw above the pattern, where a page has more to show than its steps. */
+  readonly above?: ((drawn: DrawnPattern) => ReactNode) | undefined
+  /** Samples of the marks drawn above, at the end of the legend. */
+  readonly aboveLegend?: ReactNode
 }
+
+/** A pattern as it was laid out for a drawing. */
+export type DrawnPattern = Required<Pick<PatternLayersProps, 'scene' | 'reading' | 'sizes' | 'letters'>>
 
 /** A pattern on a space; the same drawing on screen and paper. */
 export function PatternDrawing(props: PatternDrawingProps) {
@@ -35,6 +43,7 @@ export function PatternDrawing(props: PatternDrawingProps) {
   const script = scriptSentences(document)
   const crop = props.cropped === true && reading !== null ? stepCrop(scene, reading, space) : undefined
   const sizes = markSizes(medium, crop ?? spaceRectangle(space))
+  const letters = props.letters ?? []
   const now = reading === null ? undefined : script[reading]
   return (
     <PitchDrawing
@@ -51,14 +60,10 @@ export function PatternDrawing(props: PatternDrawingProps) {
       }
       words={props.inWords === false ? undefined : patternInWords(document, scene)}
       legend={props.legend === false ? [] : patternLegend(scene, reading, sizes)}
+      legendMore={props.aboveLegend}
     >
-      <PatternLayers
-        scene={scene}
-        reading={reading}
-        sizes={sizes}
-        letters={props.letters ?? []}
-        names={props.names ?? {}}
-      />
+      <PatternLayers scene={scene} reading={reading} sizes={sizes} letters={letters} names={props.names ?? {}} />
+      {props.above?.({ scene, reading, sizes, letters })}
     </PitchDrawing>
   )
 }

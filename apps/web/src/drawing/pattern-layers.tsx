@@ -162,30 +162,37 @@ type LettersProps = {
   readonly sizes: MarkSizes
 }
 
+function Letters(props: LettersProps) {
+  const size = letterSize(props.sizes)
+  return letterPlaces(props).map(({ letter, stepId, at }) => (
+    <text
+      key={`${letter} ${stepId}`}
+      className="drawing-letter drawing-halo"
+      strokeWidth={attribute(STROKES.halo * props.sizes.unit)}
+      fontSize={attribute(size)}
+      x={attribute(at.x)}
+      y={attribute(at.y + size * 0.3)}
+    >
+      {letter}
+    </text>
+  ))
+}
+
 /** Beside the place where its step's ball ends, on the side with most room. */
-function Letters({ shafts, rings, letters, sizes }: LettersProps) {
-  const size = sizes.number * 1.2
+export function letterPlaces({ shafts, rings, letters, sizes }: LettersProps) {
   const taken = [
     ...rings.map(({ at }) => ({ at, reach: sizes.ringRadius })),
     ...shafts.flatMap((each) => [...(each.ball === null ? [] : [each.ball.shaft]), ...each.runs]).flatMap(reachOfShaft),
   ]
-  return letters.map(({ letter, stepId }) => {
+  return letters.flatMap(({ letter, stepId }) => {
     const ball = shafts.find(({ step }) => step.stepId === stepId)?.step.ball
-    if (ball === undefined || ball === null) return null
-    const at = placeAround(ball.to, sizes.ringRadius + size * 0.5, taken)
-    return (
-      <text
-        key={`${letter} ${stepId}`}
-        className="drawing-letter drawing-halo"
-        strokeWidth={attribute(STROKES.halo * sizes.unit)}
-        fontSize={attribute(size)}
-        x={attribute(at.x)}
-        y={attribute(at.y + size * 0.3)}
-      >
-        {letter}
-      </text>
-    )
+    if (ball === undefined || ball === null) return []
+    return [{ letter, stepId, at: placeAround(ball.to, sizes.ringRadius + letterSize(sizes) * 0.5, taken) }]
   })
+}
+
+export function letterSize(sizes: MarkSizes): number {
+  return sizes.number * 1.2
 }
 
 type NamesProps = {

@@ -19,6 +19,8 @@ export type PitchDrawingProps = {
   /** The drawing as a list of sentences; left out only where the page says the same beside it. */
   readonly words?: readonly string[] | undefined
   readonly legend?: readonly LegendItem[]
+  /** Samples of marks that only this page draws. */
+  readonly legendMore?: ReactNode
   /** A club's settings that move a line. */
   readonly choices?: FormatChoices | undefined
   /** The part of the pitch to show; the whole space where it is left out. */
@@ -53,7 +55,7 @@ export function PitchDrawing(props: PitchDrawingProps) {
         {annotated && <Annotations frame={frame} markings={markings} sizes={sizes} />}
         {props.children}
       </svg>
-      <Legend items={legend} />
+      <Legend items={legend}>{props.legendMore}</Legend>
       {words !== undefined && <DrawingWords words={words} />}
     </figure>
   )

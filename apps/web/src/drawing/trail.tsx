@@ -13,12 +13,14 @@ type TrailProps = {
   /** Past is thin and faint: not what is being read. */
   readonly state: 'now' | 'past'
   readonly sizes: MarkSizes
+  /** One way of several: finely dashed, whatever its kind. */
+  readonly isAnswer?: boolean
 }
 
 const SHOT_LINES_APART = 0.52
 
 /** The way of a ball or of a body. The ball has a filled head, a body an open one. */
-export function Trail({ kind, shaft, state, sizes }: TrailProps) {
+export function Trail({ kind, shaft, state, sizes, isAnswer = false }: TrailProps) {
   const head = sizes.head * (state === 'past' ? STROKES.past.head : 1)
   const stroke = attribute(STROKES[kind === 'run' ? 'run' : 'ball'][state] * sizes.unit)
   const direction = arrivalOf(shaft)
@@ -27,7 +29,7 @@ export function Trail({ kind, shaft, state, sizes }: TrailProps) {
       <path
         d={bodyPath(kind, shaft, state, head, sizes.unit)}
         strokeWidth={stroke}
-        strokeDasharray={kind === 'run' ? dashes(sizes.unit) : undefined}
+        strokeDasharray={isAnswer ? dashes(sizes.unit * 0.45) : kind === 'run' ? dashes(sizes.unit) : undefined}
       />
       {kind === 'run' ? (
         <path d={openHead(shaft.tip, direction, head)} strokeWidth={stroke} strokeLinecap="round" />

@@ -4,7 +4,7 @@ import { paths, pathTo } from '@espalier/contract/paths'
 import { patternCheck, patternCheckBody } from '@espalier/contract/pattern-checks'
 import { patternBody } from '@espalier/contract/patterns'
 import { personBody } from '@espalier/contract/people'
-import { equipmentBody, seasonBody, slotBody, spaceBody, teamBody } from '@espalier/contract/places'
+import { equipmentBody, limitsEdit, seasonBody, slotBody, spaceBody, teamBody } from '@espalier/contract/places'
 import { operation } from '@espalier/contract/records'
 import { signInLinkBody } from '@espalier/contract/sign-in'
 import { squadImportBody } from '@espalier/contract/squads'
@@ -15,6 +15,7 @@ import { testApi } from '../factories/api'
 import { addMember, expectStatus, makeClub } from '../factories/club'
 
 const SHAPES = {
+  limits: limitsEdit,
   season: seasonBody,
   team: teamBody,
   space: spaceBody,
@@ -66,6 +67,8 @@ test('the examples, sent one after the other, set up a club and report an evenin
     const answer = await administrator.send('POST', path, use(name), name === 'equipment' ? { fromVersion: 0 } : {})
     expect([name, answer.status]).toEqual([name, name === 'equipment' ? 200 : 201])
   }
+  const settings = pathTo(paths.settings, { clubId })
+  expectStatus(await director.person.send('PUT', settings, use('limits'), { fromVersion: 1 }), 200)
   expectStatus(await director.person.send('POST', pathTo(paths.patterns, { clubId }), use('pattern')), 201)
   const checked = expectStatus(await director.person.send('POST', paths.patternChecks, use('patternCheck')), 200)
   expect(z.safeParse(patternCheck, checked.json).error).toBeUndefined()

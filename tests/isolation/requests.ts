@@ -1,3 +1,4 @@
+import { examples } from '@espalier/contract/examples'
 import { paths, pathTo } from '@espalier/contract/paths'
 import { roundTheBack } from '../../prisma/demo/patterns'
 import {
@@ -45,6 +46,14 @@ const fresh = (word: string) => `${word} ${freshId().slice(-12)}`
 /** How to ask each route about a set of objects, with a body that is right in itself. A live route without a case is red. */
 export const ROUTE_CASES: Readonly<Record<string, RouteCase>> = {
   [`GET ${paths.club}`]: { target: 'club', make: ({ clubId }) => ({ path: pathTo(paths.club, { clubId }) }) },
+  [`PUT ${paths.settings}`]: {
+    target: 'club',
+    make: ({ clubId }) => ({
+      path: pathTo(paths.settings, { clubId }),
+      body: examples.limits,
+      versioned: { table: 'club', key: 'club_id', id: clubId },
+    }),
+  },
   [`GET ${paths.people}`]: { target: 'list', make: ({ clubId }) => ({ path: pathTo(paths.people, { clubId }) }) },
   [`POST ${paths.people}`]: {
     target: 'club',

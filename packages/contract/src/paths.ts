@@ -7,6 +7,7 @@ export const paths = {
   patternChecks: '/v1/pattern-checks',
 
   club: '/v1/clubs/:clubId',
+  settings: '/v1/clubs/:clubId/settings',
   people: '/v1/clubs/:clubId/people',
   person: '/v1/clubs/:clubId/people/:memberId',
   signInLinks: '/v1/clubs/:clubId/people/:memberId/sign-in-links',

@@ -1,3 +1,5 @@
+import { type ClubProfiles, PROFILE_FIELDS, PROFILE_IDS, type ProfileField } from '@espalier/domain/check'
+import type { ClubLimits, ClubSettings } from '@espalier/domain/curriculum'
 import { FORMAT_IDS } from '@espalier/domain/formats'
 import type { Space } from '@espalier/domain/pitch'
 import { FINDINGS } from '@espalier/domain/pitch'
@@ -8,13 +10,29 @@ import { lengthMm, line, localDate, localTime, minutes, spaceSideMm, uuid } from
 export const formatId = z.enum(FORMAT_IDS)
 export const ageGroup = z.string().check(z.regex(/^U([6-9]|1\d|2[0-3])$|^adult$/, 'must be an age group like U10'))
 
-export const clubSettings = z.strictObject({
+/** In thousandths of the profile's units. What is possible is decided by the domain, since frozen versions outlive ranges. */
+const ownValue = z.int().check(z.minimum(1), z.maximum(100_000))
+const clubProfile = z.partialRecord(z.enum(PROFILE_FIELDS as [ProfileField, ...ProfileField[]]), ownValue)
+export const clubProfiles: z.ZodMiniType<ClubProfiles> = z.partialRecord(
+  z.enum(PROFILE_IDS),
+  clubProfile,
+) as z.ZodMiniType<ClubProfiles>
+
+const crossingAtRelease = z.enum(['when-released', 'when-touched'])
+const penaltyMarkYards7v7 = z.union([z.literal(8), z.literal(10)])
+/** How a club has its patterns checked: what the technical director sets. */
+export const clubLimits = z.strictObject({ crossingAtRelease, penaltyMarkYards7v7, profiles: clubProfiles })
+export const limitsEdit: z.ZodMiniType<{ readonly limits: ClubLimits }> = z.strictObject({ limits: clubLimits })
+export type LimitsEdit = z.infer<typeof limitsEdit>
+
+export const clubSettings: z.ZodMiniType<ClubSettings> = z.strictObject({
   v: z.literal(1),
-  crossingAtRelease: z.enum(['when-released', 'when-touched']),
-  penaltyMarkYards7v7: z.union([z.literal(8), z.literal(10)]),
+  crossingAtRelease,
+  penaltyMarkYards7v7,
   coachesAdopt: z.boolean(),
   adultsRequired: z.int().check(z.minimum(1), z.maximum(4)),
   welfareOfficer: line(120, 0),
+  profiles: z.exactOptional(clubProfiles),
 })
 
 export const club = z.strictObject({

@@ -46,6 +46,7 @@ export const problems = {
   'last-administrator': { status: 422, title: 'A club keeps at least one administrator' },
   'person-left': { status: 422, title: 'This person has left the club' },
   'nothing-changed': { status: 422, title: 'This changes nothing' },
+  'profiles-not-possible': { status: 422, title: 'Some values of an age profile cannot be' },
   'too-many-runs': { status: 422, title: 'So many error runs are not played at once' },
   'check-too-much': { status: 422, title: 'This check takes more than one may; ask for less at once' },
   'condition-required': { status: 428, title: 'Say which version you are changing (If-Match)' },

@@ -1,7 +1,14 @@
 import { ids } from './ids'
 
-/** What an administrator sends to set a club up. */
+/** What an administrator sends to set a club up, and a director to set its limits. */
 export const setup = {
+  limits: {
+    limits: {
+      crossingAtRelease: 'when-released',
+      penaltyMarkYards7v7: 8,
+      profiles: { U10: { topSpeed: 5_600, passLengthMax: 13_000 } },
+    },
+  },
   season: { id: ids.season, name: 'Autumn', firstDay: '2026-09-01', lastDay: '2026-12-20' },
   team: {
     id: ids.team,

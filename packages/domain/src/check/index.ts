@@ -1,6 +1,7 @@
 export * from './ball'
 export type { BallFlight } from './ball-played'
 export { CHECK_VERSION, type CheckOptions, checkPattern, type PatternCheck } from './check-pattern'
+export * from './club-profiles'
 export { type CoverLimits, DEFAULT_COVER_LIMITS } from './cover/cover-limits'
 export { coverOf } from './cover/cover-of'
 export type { CoverOptions } from './cover/cover-rules'

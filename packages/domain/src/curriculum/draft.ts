@@ -1,3 +1,4 @@
+import type { ClubProfiles } from '../check'
 import type { FormatId } from '../formats'
 import type { PatternDocument } from '../pattern'
 import type { Minutes } from '../quantities'
@@ -94,4 +95,11 @@ export type ClubSettings = {
   readonly adultsRequired: number
   /** Name and phone shown on the sheet; a role holder, never a child. */
   readonly welfareOfficer: string
+  /** The club's own values of the age profiles; left out where it has none, as in every version published before. */
+  readonly profiles?: ClubProfiles
+}
+
+/** Of the settings, what the technical director decides: how patterns are checked. */
+export type ClubLimits = Pick<ClubSettings, 'crossingAtRelease' | 'penaltyMarkYards7v7'> & {
+  readonly profiles: ClubProfiles
 }

@@ -7,6 +7,7 @@ import type { Sha256 } from './sha256'
 /** Every sort of fact that a club's record book can hold. A kind is never renamed: old entries keep theirs. */
 export const entryKinds = [
   'club.created',
+  'club-limits.changed',
   'season.added',
   'person.added',
   'person.changed',

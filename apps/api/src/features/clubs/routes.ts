@@ -1,11 +1,14 @@
 import { clubParams } from '@espalier/contract/commands'
 import { paths } from '@espalier/contract/paths'
-import { club } from '@espalier/contract/places'
+import { club, limitsEdit } from '@espalier/contract/places'
 import { runQuery } from '../../commands/run-query'
 import type { Deps } from '../../deps'
-import { type Api, responses } from '../../http/api'
-import { loginOf, memberRoute } from '../../http/guards'
+import { type Api, editSchema, responses } from '../../http/api'
+import { commandOf } from '../../http/command-of'
+import { commandRoute, loginOf, memberRoute } from '../../http/guards'
 import { unwrap } from '../../http/problem-error'
+import { sendOutcome } from '../../http/send-outcome'
+import { changeLimits } from './change-limits'
 import { findClub } from './queries'
 
 export function registerClub(app: Api, deps: Deps): void {
@@ -21,5 +24,10 @@ export function registerClub(app: Api, deps: Deps): void {
           read: async (_db, found) => found,
         }),
       ),
+  )
+  app.put(
+    paths.settings,
+    { schema: editSchema(clubParams, limitsEdit), config: commandRoute('club-limits.write') },
+    async (request, reply) => sendOutcome(reply, unwrap(await changeLimits(deps, commandOf(request), request.body))),
   )
 }

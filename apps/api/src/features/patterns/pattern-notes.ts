@@ -1,11 +1,14 @@
-import { type CheckNote, checkPattern } from '@espalier/domain/check'
+import { type CheckNote, checkChoicesOf, checkPattern, clubProfileFor } from '@espalier/domain/check'
 import type { ClubSettings } from '@espalier/domain/curriculum'
-import { formatChoicesOf } from '@espalier/domain/formats'
 import type { PatternDocument } from '@espalier/domain/pattern'
 import { nominalSpace } from '@espalier/domain/pitch'
 
-/** What must be fixed in a pattern before it is published, on the pitch it is drawn on; tonight's space is checked on the phone. */
+/**
+ * What must be fixed in a pattern before it is published, on the pitch it is drawn on and by the club's own profile of its
+ * age; tonight's space is checked on the phone.
+ */
 export function listToFix(document: PatternDocument, settings: ClubSettings): readonly CheckNote[] {
-  const choices = formatChoicesOf(settings)
-  return checkPattern(document, nominalSpace(document.formatId), { choices, severity: 'to-fix' }).notes
+  const choices = checkChoicesOf(settings)
+  const profile = clubProfileFor(document.ageGroup, settings.profiles)
+  return checkPattern(document, nominalSpace(document.formatId), { choices, profile, severity: 'to-fix' }).notes
 }

@@ -1,18 +1,20 @@
 import type { PatternRow, PatternSummary } from '@espalier/contract/patterns'
-import { checkPattern } from '@espalier/domain/check'
+import { checkChoicesOf, checkPattern, clubProfileFor } from '@espalier/domain/check'
 import {
+  type ClubSettings,
   type DraftDocument,
   listPublishFaults,
   type PatternStanding,
   type PublishFault,
 } from '@espalier/domain/curriculum'
-import type { FormatChoices } from '@espalier/domain/formats'
 import { missingTeaching } from '@espalier/domain/pattern'
 import { nominalSpace } from '@espalier/domain/pitch'
 
 /** What of a pattern stands in the way of publishing it: the same check on the same pitch as when it is published. */
-export function standingOf({ patternId, document }: PatternRow, choices: FormatChoices): PatternStanding {
-  const { notes } = checkPattern(document, nominalSpace(document.formatId), { choices, severity: 'to-fix' })
+export function standingOf({ patternId, document }: PatternRow, settings: ClubSettings): PatternStanding {
+  const choices = checkChoicesOf(settings)
+  const profile = clubProfileFor(document.ageGroup, settings.profiles)
+  const { notes } = checkPattern(document, nominalSpace(document.formatId), { choices, profile, severity: 'to-fix' })
   return {
     patternId,
     title: document.title,

@@ -1,5 +1,5 @@
+import { checkChoicesOf } from '@espalier/domain/check'
 import type { ModelSession, Stage, VersionContent } from '@espalier/domain/curriculum'
-import { formatChoicesOf } from '@espalier/domain/formats'
 import { curriculaMessage } from '../../messages/curricula'
 import { Section } from '../../shell/section'
 import { PatternReader } from '../pattern-page/pattern-reader'
@@ -9,7 +9,7 @@ import { ACTIVITY_WORDS, countWordsOf, formWords, pressureWord } from './draft-w
 export function VersionContentRead({ content }: { readonly content: VersionContent }) {
   const titleOf = (patternId: string) =>
     content.patterns.find((pattern) => pattern.patternId === patternId)?.document.title ?? ''
-  const choices = formatChoicesOf(content.settings)
+  const choices = checkChoicesOf(content.settings)
   return (
     <>
       {content.progressions.map((progression) => (

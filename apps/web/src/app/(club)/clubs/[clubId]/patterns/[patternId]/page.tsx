@@ -1,7 +1,7 @@
 import { paths, pathTo } from '@espalier/contract/paths'
 import { patternRow } from '@espalier/contract/patterns'
 import { club as clubShape } from '@espalier/contract/places'
-import { formatChoicesOf } from '@espalier/domain/formats'
+import { checkChoicesOf } from '@espalier/domain/check'
 import { readFromApi, readMyClub } from '../../../../../../api/server'
 import { PatternReader } from '../../../../../../features/pattern-page/pattern-reader'
 import { PatternWriter } from '../../../../../../features/pattern-page/pattern-writer'
@@ -24,7 +24,7 @@ export default async function PatternPage({ params, searchParams }: Props) {
     readFromApi(pathTo(paths.club, { clubId }), clubShape),
   ])
   const { version, document } = row
-  const choices = formatChoicesOf(club.settings)
+  const choices = checkChoicesOf(club.settings)
   const mayWrite = membership.roles.some(({ role }) => role === 'director')
   const isWriting = mayWrite && view !== 'read'
   const other = pageTo(pages.pattern, { clubId, patternId }, isWriting ? { view: 'read' } : {})

@@ -1,6 +1,6 @@
 import { paths, pathTo } from '@espalier/contract/paths'
 import { club as clubShape } from '@espalier/contract/places'
-import { formatChoicesOf } from '@espalier/domain/formats'
+import { checkChoicesOf } from '@espalier/domain/check'
 import { notFound } from 'next/navigation'
 import { readFromApi, readMyClub } from '../../../../../../api/server'
 import { blankPattern } from '../../../../../../features/pattern-page/blank-pattern'
@@ -26,7 +26,7 @@ export default async function NewPatternPage({ params }: Props) {
         clubId={clubId}
         patternId={null}
         saved={{ version: null, document: blankPattern('us-7v7', 'U10') }}
-        choices={formatChoicesOf(settings)}
+        choices={checkChoicesOf(settings)}
       />
     </ClubPage>
   )

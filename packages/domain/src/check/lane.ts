@@ -39,14 +39,14 @@ export function constantLaneMargin(ballSpeed: MetresPerSecond, length: Metres, o
  */
 export function rollingLaneMargin(ball: RollingBall, length: Metres, opponent: LaneOpponent): LaneMargin {
   // On the lane itself the slope jumps at the opponent; a nanometre off it the jump would only drown in rounding.
-  const off = Math.abs(opponent.off)
-  const beside = { ...opponent, off: metres(off < 1e-9 ? 0 : off) }
+  const beside = Math.abs(opponent.off) < 1e-9 ? { ...opponent, off: metres(0) } : opponent
   const end = Math.min(length, stopDistance(ball))
   const start = Math.min(end, Math.max(0, beside.along, edgeOfReach(beside) ?? 0))
   const inner = firstZeroOfSlope(ball, beside, start, end)
-  const candidates = inner === null ? [end] : [inner, end]
-  const margins = candidates.map((at) => ({ margin: marginAt(ball, beside, at), at: metres(at) }))
-  return margins.reduce((least, each) => (each.margin < least.margin ? each : least))
+  const atEnd = { margin: marginAt(ball, beside, end), at: metres(end) }
+  if (inner === null) return atEnd
+  const within = { margin: marginAt(ball, beside, inner), at: metres(inner) }
+  return atEnd.margin < within.margin ? atEnd : within
 }
 
 /** Margin of an opponent at rest against a rolling pass from one place to another. */
@@ -58,7 +58,8 @@ export function laneMarginBetween(
 ): LaneMargin {
   const length = distance(from, to)
   const { along, off } = measureFromLane(from, to, opponent.at)
-  return rollingLaneMargin(ball, length, { ...opponent, along, off })
+  const { speed, reaction, reach } = opponent
+  return rollingLaneMargin(ball, length, { along, off, speed, reaction, reach })
 }
 
 /** Where a place lies seen from a lane: along it (also before and beyond) and off it. */
@@ -77,8 +78,13 @@ export function measureFromLane(
 }
 
 function arrivalAt(opponent: LaneOpponent, at: number): number {
-  const way = Math.hypot(at - opponent.along, opponent.off) - opponent.reach
+  const way = awayFrom(opponent, at) - opponent.reach
   return opponent.reaction + Math.max(0, way) / opponent.speed
+}
+
+/** How far the opponent stands from a place of the lane. On the lane itself no square may lose what is tiny. */
+function awayFrom({ along, off }: LaneOpponent, at: number): number {
+  return off === 0 ? Math.abs(at - along) : Math.sqrt((at - along) ** 2 + off ** 2)
 }
 
 function marginAt(ball: RollingBall, opponent: LaneOpponent, at: number): Seconds {
@@ -92,32 +98,27 @@ function edgeOfReach(opponent: LaneOpponent): number | null {
   return squared < 0 ? null : opponent.along + Math.sqrt(squared)
 }
 
-function firstZeroOfSlope(ball: RollingBall, opponent: LaneOpponent, start: number, end: number): number | null {
-  const slope = (at: number) => {
-    const away = Math.hypot(at - opponent.along, opponent.off)
-    const towards = away === 0 ? 1 : (at - opponent.along) / away
-    return towards / opponent.speed - 1 / rollingSpeed(ball, metres(at))
-  }
-  const bend = (at: number) => {
-    const away = Math.hypot(at - opponent.along, opponent.off)
-    const turning = away === 0 ? 0 : opponent.off ** 2 / (opponent.speed * away ** 3)
-    return turning - ball.deceleration / rollingSpeed(ball, metres(at)) ** 3
-  }
-  if (slope(start) >= 0) return start
-  // The slope rises while it bends up; its highest place parts the first zero from the second.
-  const top = bend(start) <= 0 ? start : lastWhere(bend, start, end)
-  return slope(top) <= 0 ? null : lastWhere((at) => -slope(at), start, top)
-}
+/** Newton's steps double the digits each time; this many are never needed but where the zero is a double one. */
+const STEPS_MAX = 60
 
-/** The place where a quantity that is positive at `low` turns, by halving to the last bit. */
-function lastWhere(quantity: (at: number) => number, low: number, high: number): number {
-  if (quantity(high) > 0) return high
-  let positive = low
-  let other = high
-  for (let halving = 0; halving < 60; halving += 1) {
-    const middle = (positive + other) / 2
-    if (quantity(middle) > 0) positive = middle
-    else other = middle
+/**
+ * The first zero of the slope, by Newton's steps from the left: the tangent of a concave slope lies above it, so no step goes
+ * past the zero. Null where the slope stays below zero: once it no longer rises it never will again.
+ */
+function firstZeroOfSlope(ball: RollingBall, opponent: LaneOpponent, start: number, end: number): number | null {
+  let at = start
+  for (let step = 0; step < STEPS_MAX; step += 1) {
+    const away = awayFrom(opponent, at)
+    const ballSpeed = rollingSpeed(ball, metres(at))
+    const slope = (away === 0 ? 1 : (at - opponent.along) / away) / opponent.speed - 1 / ballSpeed
+    if (slope >= 0) return at
+    const turning = opponent.off === 0 ? 0 : opponent.off ** 2 / (opponent.speed * away ** 3)
+    const bend = turning - ball.deceleration / ballSpeed ** 3
+    if (bend <= 0) return null
+    const next = at - slope / bend
+    if (next > end) return null
+    if (next <= at) break
+    at = next
   }
-  return positive
+  return at
 }

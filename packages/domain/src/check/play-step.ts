@@ -25,6 +25,8 @@ export type Setting = {
 }
 
 export type Tracks = ReadonlyMap<Position, Track>
+/** The copy a step is played on. */
+type MovingTracks = Map<Position, Track>
 export type State = { readonly steps: readonly TimedStep[]; readonly tracks: Tracks }
 
 /** A receiver this near the ball takes it without another run. */
@@ -62,16 +64,18 @@ export function playStep(state: State, step: Step, next: Step | undefined, setti
   const actor = actorOf(action)
   const receiver = receiverOf(action)
   const from = pointOnTrack(trackOf(state.tracks, actor), startsAt)
-  const running = startRuns(state.tracks, runs, actor, setting, (run) => earlyCue(run, startsAt, previous))
-  const goal = meetingPoint(action, running, setting)
-  const ball = playBall(action, from, goal, { previous, onward: onwardPoint(next, running, setting) }, setting)
+  // One copy a step: what happens within it is written into that, in the order in which it happens.
+  const tracks = new Map(state.tracks)
+  startRuns(tracks, runs, actor, setting, (run) => earlyCue(run, startsAt, previous))
+  const goal = meetingPoint(action, tracks, setting)
+  const ball = playBall(action, from, goal, { previous, onward: onwardPoint(next, tracks, setting) }, setting)
   const to = ball.shortBy > 0 ? between(from, goal, 1 - ball.shortBy / distance(from, goal)) : goal
   const ballArrivesAt = seconds(startsAt + ball.duration)
   // Whoever is to meet the ball in space but waits for it to arrive sets off only then.
   const waiting = runs.filter((run) => isWaitedFor(run, action, receiver))
-  const leaving = startRuns(running, waiting, actor, setting, () => ballArrivesAt)
-  const met = receiver === null ? running : meetBall(leaving, receiver, to, startsAt, ball, setting)
-  const receiverArrivesAt = receiver === null ? null : settledAt(trackOf(met, receiver))
+  startRuns(tracks, waiting, actor, setting, () => ballArrivesAt)
+  if (receiver !== null) meetBall(tracks, receiver, to, startsAt, ball, setting)
+  const receiverArrivesAt = receiver === null ? null : settledAt(trackOf(tracks, receiver))
   const timed: TimedStep = {
     stepId: step.stepId,
     kind: action.kind,
@@ -87,7 +91,7 @@ export function playStep(state: State, step: Step, next: Step | undefined, setti
     shortBy: ball.shortBy,
   }
   const after = runs.filter((run) => run.start === 'after-the-ball' && !waiting.includes(run))
-  const tracks = startRuns(met, after, actor, setting, () => ballArrivesAt)
+  startRuns(tracks, after, actor, setting, () => ballArrivesAt)
   return { steps: [...state.steps, timed], tracks }
 }
 
@@ -136,20 +140,18 @@ function earlyCue(run: Run, startsAt: Seconds, previous: TimedStep | undefined):
 
 /** Starts the runs that have a cue: a reaction after it, or at once for the player who gives it. */
 function startRuns(
-  tracks: Tracks,
+  tracks: MovingTracks,
   runs: readonly Run[],
   actor: Position,
   setting: Setting,
   cueOf: (run: Run) => Seconds | null,
-): Tracks {
-  const moved = new Map(tracks)
+): void {
   for (const run of runs) {
     const cue = cueOf(run)
     if (cue === null) continue
     const startsAt = seconds(cue + (run.position === actor ? 0 : setting.profile.reaction.value))
-    moved.set(run.position, withLeg(trackOf(moved, run.position), setting.place(run.to), startsAt, setting.runner))
+    tracks.set(run.position, withLeg(trackOf(tracks, run.position), setting.place(run.to), startsAt, setting.runner))
   }
-  return moved
 }
 
 /** Where the ball is to be met: the place the action names, or where the receiver stands once their run is over. */
@@ -212,20 +214,20 @@ function wantedArrival(action: BallAction, { profile }: Setting): MetresPerSecon
 
 /** The receiver goes to the ball: the carrier with it, anyone else after a reaction and after a run that is on. */
 function meetBall(
-  tracks: Tracks,
+  tracks: MovingTracks,
   receiver: Position,
   to: Point,
   startsAt: Seconds,
   ball: BallPlayed,
   setting: Setting,
-): Tracks {
+): void {
   const track = trackOf(tracks, receiver)
   if (ball.flight.kind === 'carried') {
-    return new Map(tracks).set(receiver, withLeg(track, to, startsAt, setting.carrier))
+    tracks.set(receiver, withLeg(track, to, startsAt, setting.carrier))
+  } else if (distance(destinationOf(track), to) > WITHIN_REACH_METRES) {
+    const leaves = seconds(Math.max(startsAt + setting.profile.reaction.value, settledAt(track)))
+    tracks.set(receiver, withLeg(track, to, leaves, setting.runner))
   }
-  if (distance(destinationOf(track), to) <= WITHIN_REACH_METRES) return tracks
-  const leaves = seconds(Math.max(startsAt + setting.profile.reaction.value, settledAt(track)))
-  return new Map(tracks).set(receiver, withLeg(track, to, leaves, setting.runner))
 }
 
 function trackOf(tracks: Tracks, position: Position): Track {

@@ -25,7 +25,10 @@ export function scale(a: Point, factor: number): Point {
 }
 
 export function distance(a: Point, b: Point): Metres {
-  return metres(Math.hypot(a.x - b.x, a.y - b.y))
+  const dx = a.x - b.x
+  const dy = a.y - b.y
+  // A square root is rounded alike by every engine, a hypotenuse is not; and lengths on a pitch need no scaling.
+  return metres(Math.sqrt(dx * dx + dy * dy))
 }
 
 /** The place a share of the way from a to b: 0 is a, 1 is b. */

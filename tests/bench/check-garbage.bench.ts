@@ -1,0 +1,44 @@
+// check.garbage: what a check leaves behind once everything it made is collected, from the two hundredth run to the thousandth,
+// each with a player moved as while dragging. The notes themselves are let go: only what the check keeps of its own counts.
+import { setFlagsFromString } from 'node:v8'
+import { runInNewContext } from 'node:vm'
+import { checkPattern } from '../../packages/domain/src/check/index'
+import { nominalSpace } from '../../packages/domain/src/pitch/index'
+import { patternDragged } from './check-pattern-played'
+
+const FIRST = 200
+const LAST = 1000
+const GOAL_BYTES = 200
+
+setFlagsFromString('--expose-gc')
+const collect = runInNewContext('gc') as () => void
+
+function heapBytes(): number {
+  // Twice: what the first collection only marks as dead the second one frees.
+  collect()
+  collect()
+  return process.memoryUsage().heapUsed
+}
+
+let said = 0
+function checkOnce(run: number): void {
+  const document = patternDragged(run)
+  said += checkPattern(document, nominalSpace(document.formatId)).notes.length
+}
+
+let run = 0
+for (; run < FIRST; run += 1) checkOnce(run)
+const before = heapBytes()
+for (; run < LAST; run += 1) checkOnce(run)
+const kept = (heapBytes() - before) / (LAST - FIRST)
+if (said === 0) throw new Error('the checks said nothing: they did not run')
+process.stdout.write(
+  `${JSON.stringify({
+    figure: 'check.garbage',
+    value: Math.round(kept * 10) / 10,
+    unit: 'bytes',
+    floor: null,
+    ratio: null,
+    goal: GOAL_BYTES,
+  })}\n`,
+)

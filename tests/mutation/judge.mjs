@@ -5,7 +5,8 @@ globalThis.awakeMutant = workerData.mutant
 let passed = true
 try {
   await import(workerData.bundle)
-} catch {
+} catch (error) {
+  if (workerData.mutant === 0) console.error(error)
   passed = false
 }
 parentPort.postMessage(passed)

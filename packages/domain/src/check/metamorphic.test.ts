@@ -40,7 +40,7 @@ test('the patterns drawn here are valid, and among them is every kind of action 
   )
 })
 
-describe('lanes', () => {
+describe('lanes', { timeout: 60_000 }, () => {
   const marginsOf = (document: PatternDocument, profile = profileFor(document.ageGroup)) => {
     const setting = settingOf(document, space, profile, 'normal')
     const opponents = document.obstacles.map((each) => setting.place(each.spot))
@@ -126,7 +126,7 @@ describe('lanes', () => {
   })
 })
 
-describe('the whole pattern in time', () => {
+describe('the whole pattern in time', { timeout: 60_000 }, () => {
   // Half a turn about the centre mark is the other half of the pitch: the same play towards the other goal.
   test.each([
     ['moved, as on the pitch next to this one', fc.constant(0), { x: 70, y: -45 }],

@@ -4,7 +4,15 @@ import { paths, pathTo } from '@espalier/contract/paths'
 import { patternCheck, patternCheckBody } from '@espalier/contract/pattern-checks'
 import { patternBody } from '@espalier/contract/patterns'
 import { personBody } from '@espalier/contract/people'
-import { equipmentBody, limitsEdit, seasonBody, slotBody, spaceBody, teamBody } from '@espalier/contract/places'
+import {
+  equipmentBody,
+  limitsEdit,
+  reachBody,
+  seasonBody,
+  slotBody,
+  spaceBody,
+  teamBody,
+} from '@espalier/contract/places'
 import { operation } from '@espalier/contract/records'
 import { signInLinkBody } from '@espalier/contract/sign-in'
 import { squadImportBody } from '@espalier/contract/squads'
@@ -20,6 +28,7 @@ const SHAPES = {
   team: teamBody,
   space: spaceBody,
   slot: slotBody,
+  reach: reachBody,
   equipment: equipmentBody,
   person: personBody,
   signInLink: signInLinkBody,
@@ -84,6 +93,10 @@ test('the examples, sent one after the other, set up a club and report an evenin
   expectStatus(await director.person.send('POST', pathTo(paths.adoptions, { clubId, teamId }), use('adoption')), 201)
 
   const coach = await addMember(club, [{ role: 'coach', teamId }])
+  expectStatus(
+    await coach.person.send('PUT', pathTo(paths.reach, { clubId, teamId }), use('reach'), { fromVersion: 0 }),
+    200,
+  )
   const { dates } = (await coach.person.get(pathTo(paths.dates, { clubId, teamId }))).json
   const at = <Body extends object>(body: Body) => ({ ...body, dateId: dates[0].dateId })
   const [attendance, report] = [use('attendance'), use('report')]

@@ -174,6 +174,9 @@ async function furnishTeam(club: TestClub, wish: TeamWish): Promise<FurnishedTea
   const adoption = { id: freshId(), curriculumId: wish.curriculumId, number: 1, fromDate: '2026-09-01' }
   const adopted = await wish.director.person.send('POST', pathTo(paths.adoptions, { clubId, teamId }), adoption)
   expectStatus(adopted, 201)
+  const reach = { strongFootMm: 14_000, otherFootMm: 9_000, measuredOn: '2026-09-01' }
+  const reachPath = pathTo(paths.reach, { clubId, teamId })
+  expectStatus(await coach.person.send('PUT', reachPath, reach, { fromVersion: 0 }), 200)
   const dates = expectStatus(await administrator.get(pathTo(paths.dates, { clubId, teamId })), 200).json.dates
   return { teamId, canary, playerId, dateIds: dates.map(({ dateId }: { dateId: string }) => dateId), coach, assistant }
 }

@@ -97,6 +97,14 @@ export const ROUTE_CASES: Readonly<Record<string, RouteCase>> = {
     target: 'team',
     make: ({ clubId, teamId }) => ({ path: pathTo(paths.team, { clubId, teamId }) }),
   },
+  [`PUT ${paths.reach}`]: {
+    target: 'team',
+    make: ({ clubId, teamId }) => ({
+      path: pathTo(paths.reach, { clubId, teamId }),
+      body: examples.reach,
+      versioned: { table: 'team_reach', key: 'team_id', id: teamId },
+    }),
+  },
   [`GET ${paths.spaces}`]: { target: 'list', make: ({ clubId }) => ({ path: pathTo(paths.spaces, { clubId }) }) },
   [`POST ${paths.spaces}`]: {
     target: 'club',

@@ -14,6 +14,7 @@ export const paths = {
   seasons: '/v1/clubs/:clubId/seasons',
   teams: '/v1/clubs/:clubId/teams',
   team: '/v1/clubs/:clubId/teams/:teamId',
+  reach: '/v1/clubs/:clubId/teams/:teamId/reach',
   spaces: '/v1/clubs/:clubId/spaces',
   space: '/v1/clubs/:clubId/spaces/:spaceId',
   slots: '/v1/clubs/:clubId/teams/:teamId/training-slots',

@@ -3,7 +3,8 @@ import type { ClubLimits, ClubSettings } from '@espalier/domain/curriculum'
 import { FORMAT_IDS } from '@espalier/domain/formats'
 import type { Space } from '@espalier/domain/pitch'
 import { FINDINGS } from '@espalier/domain/pitch'
-import type { Equipment } from '@espalier/domain/session'
+import type { Millimetres } from '@espalier/domain/quantities'
+import type { Equipment, MeasuredReach } from '@espalier/domain/session'
 import * as z from 'zod/mini'
 import { lengthMm, line, localDate, localTime, minutes, spaceSideMm, uuid } from './quantities'
 
@@ -60,6 +61,21 @@ export const teamBody = z.strictObject({
   formatId,
 })
 export type TeamBody = z.infer<typeof teamBody>
+/** From 3 to 60 m: outside these a number is a slip of the pen (habit: common practice, no source). */
+const reachMm = z.int().check(z.minimum(3_000), z.maximum(60_000)) as unknown as z.ZodMiniType<Millimetres>
+/** Two numbers of a team and the day they were measured; nothing of any child. Sent with version 0 the first time. */
+export const reachBody: z.ZodMiniType<MeasuredReach> = z.strictObject({
+  strongFootMm: reachMm,
+  otherFootMm: reachMm,
+  measuredOn: localDate,
+})
+export const teamReach = z.strictObject({
+  strongFootMm: reachMm,
+  otherFootMm: reachMm,
+  measuredOn: localDate,
+  version: z.int(),
+})
+
 export const team = z.strictObject({
   teamId: uuid,
   seasonId: uuid,
@@ -70,6 +86,7 @@ export const team = z.strictObject({
   version: z.int(),
   follows: z.nullable(z.strictObject({ curriculumId: uuid, number: z.int(), fromDate: localDate })),
   squadSize: z.int(),
+  reach: z.nullable(teamReach),
 })
 export const teams = z.strictObject({ teams: z.array(team) })
 export type Team = z.infer<typeof team>

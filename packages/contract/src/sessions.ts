@@ -1,7 +1,7 @@
 import type { Kit, SquadMember } from '@espalier/domain/session'
 import * as z from 'zod/mini'
 import { versionContent } from './curricula'
-import { equipmentCounts, formatId, space } from './places'
+import { equipmentCounts, formatId, reachBody, space } from './places'
 import { instantMs, line, localDate, localTime, minutes, positionCode, sha256Hex, uuid } from './quantities'
 
 const tally = z.int().check(z.minimum(0))
@@ -27,6 +27,7 @@ export const kit: z.ZodMiniType<Kit> = z.strictObject({
     ageGroup: z.string(),
     formatId,
     seasonId: uuid,
+    reach: z.exactOptional(z.nullable(reachBody)),
   }),
   adults: z.array(z.strictObject({ memberId: uuid, displayName: line(60) })),
   dates: z.array(

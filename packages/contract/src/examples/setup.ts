@@ -48,6 +48,7 @@ export const setup = {
     validFrom: '2026-09-01',
     validTo: '2026-12-20',
   },
+  reach: { strongFootMm: 14_000, otherFootMm: 9_000, measuredOn: '2026-09-01' },
   equipment: { id: ids.store, teamId: null, counts: { cone: 40, pole: 8, 'small-goal': 4, ball: 12, bib: 20 } },
   person: { id: ids.coach, displayName: 'Rowan Coach', roles: [{ role: 'coach', teamId: ids.team }] },
   signInLink: { id: ids.link, tokenHash: 'a3'.repeat(32) },

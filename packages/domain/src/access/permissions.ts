@@ -12,6 +12,7 @@ export type Permission =
   | 'seasons.write'
   | 'teams.read'
   | 'teams.write'
+  | 'team-reach.write'
   | 'spaces.read'
   | 'spaces.write'
   | 'slots.read'
@@ -74,6 +75,7 @@ export const permissions = {
   'seasons.write': { administrator: club, director: none, coach: none, assistant: none, auditor: none },
   'teams.read': { administrator: club, director: club, coach: own, assistant: own, auditor: club },
   'teams.write': { administrator: club, director: none, coach: none, assistant: none, auditor: none },
+  'team-reach.write': { administrator: none, director: club, coach: own, assistant: none, auditor: none },
   'spaces.read': { administrator: club, director: club, coach: own, assistant: own, auditor: club },
   'spaces.write': { administrator: club, director: club, coach: none, assistant: none, auditor: none },
   'slots.read': { administrator: club, director: club, coach: own, assistant: own, auditor: club },
@@ -133,6 +135,7 @@ export const seenThrough = {
   'seasons.write': 'seasons.read',
   'teams.read': 'teams.read',
   'teams.write': 'teams.read',
+  'team-reach.write': 'teams.read',
   'spaces.read': 'spaces.read',
   'spaces.write': 'spaces.read',
   'slots.read': 'slots.read',

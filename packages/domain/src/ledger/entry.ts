@@ -14,6 +14,7 @@ export const entryKinds = [
   'person.left',
   'sign-in-link.made',
   'team.added',
+  'team-reach.measured',
   'space.measured',
   'slot.added',
   'equipment.counted',

@@ -1,7 +1,7 @@
 import type { VersionContent } from '../curriculum'
 import type { FormatId } from '../formats'
 import type { Space } from '../pitch'
-import type { Instant, LocalDate, Minutes } from '../quantities'
+import type { Instant, LocalDate, Millimetres, Minutes } from '../quantities'
 
 export const EQUIPMENT_KINDS = ['cone', 'pole', 'small-goal', 'ball', 'bib'] as const
 export type EquipmentKind = (typeof EQUIPMENT_KINDS)[number]
@@ -54,6 +54,8 @@ export type Kit = {
     readonly ageGroup: string
     readonly formatId: FormatId
     readonly seasonId: string
+    /** Null where nobody has measured; not there in kits that phones saved before teams could be measured. */
+    readonly reach?: MeasuredReach | null
   }
   /** Adults of this team, for the second adult's name on a report. */
   readonly adults: readonly { readonly memberId: string; readonly displayName: string }[]
@@ -68,6 +70,13 @@ export type Kit = {
     readonly content: VersionContent
   } | null
   readonly progress: readonly StageProgress[]
+}
+
+/** How far the team's passes along the ground find a gate, as its coach measured it; nothing of any child. */
+export type MeasuredReach = {
+  readonly strongFootMm: Millimetres
+  readonly otherFootMm: Millimetres
+  readonly measuredOn: LocalDate
 }
 
 /** Tonight's facts as the coach ticks them. */

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto'
 import { paths, pathTo } from '@espalier/contract/paths'
-import { canonicalJson } from '@espalier/domain/ledger'
+import { canonicalJson, type PlainValue } from '@espalier/domain/ledger'
 import { describe, expect, test } from 'vitest'
 import { wallOnTheRight } from '../../../../../prisma/demo/patterns'
 import { testApi } from '../../../../../tests/factories/api'
@@ -16,7 +16,7 @@ const { clubId, administrator } = club
 const director = await addMember(club, [{ role: 'director', teamId: null }])
 const path = pathTo(paths.settings, { clubId })
 
-const asked = (profiles: object, changed = {}) => ({
+const asked = (profiles: Readonly<Record<string, unknown>>, changed = {}) => ({
   limits: { crossingAtRelease: 'when-released', penaltyMarkYards7v7: 8, profiles, ...changed },
 })
 const readClub = async () => (await administrator.get(pathTo(paths.club, { clubId }))).json
@@ -109,7 +109,9 @@ test('the record book says who changed the limits, how many are the club’s own
     `select body from ledger_entry where club_id = '${clubId}' order by seq desc limit 1`,
   )
   const { limits } = asked({ U10: { topSpeed: 5_800, reach: 700 } })
-  const limitsHash = createHash('sha256').update(canonicalJson(limits)).digest('hex')
+  const limitsHash = createHash('sha256')
+    .update(canonicalJson(limits as PlainValue))
+    .digest('hex')
   expect(JSON.parse(row!.body)).toMatchObject({
     kind: 'club-limits.changed',
     subject: clubId,

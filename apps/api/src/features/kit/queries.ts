@@ -1,14 +1,14 @@
 import type { Member } from '@espalier/domain/access'
 import type { FormatId } from '@espalier/domain/formats'
 import type { Space } from '@espalier/domain/pitch'
-import type { EquipmentKind } from '@espalier/domain/session'
+import type { EquipmentKind, MeasuredReach } from '@espalier/domain/session'
 import type { ClubDb } from '../../db/with-club'
 
 export type KitRow = {
   readonly club_name: string
   readonly zone: string
   readonly demo: boolean
-  readonly team: { name: string; ageGroup: string; formatId: FormatId; seasonId: string }
+  readonly team: { name: string; ageGroup: string; formatId: FormatId; seasonId: string; reach: MeasuredReach | null }
   readonly adults: { memberId: string; displayName: string }[]
   readonly dates: {
     dateId: string
@@ -91,7 +91,10 @@ select c.name as club_name, c.zone, c.demo,
     (select min(d.starts_at) - ($4::timestamptz - $3::timestamptz)
      from training_date d where d.club_id = $1 and d.team_id = $2 and d.starts_at > $4),
     (date_trunc('day', $3::timestamptz at time zone c.zone) + interval '1 day') at time zone c.zone) as valid_until,
-  (select json_build_object('name', t.name, 'ageGroup', t.age_group, 'formatId', t.format_id, 'seasonId', t.season_id)
+  (select json_build_object('name', t.name, 'ageGroup', t.age_group, 'formatId', t.format_id, 'seasonId', t.season_id,
+     'reach', (select json_build_object('strongFootMm', r.strong_foot_mm, 'otherFootMm', r.other_foot_mm,
+                        'measuredOn', r.measured_on)
+               from team_reach r where r.club_id = $1 and r.team_id = $2))
    from team t where t.club_id = $1 and t.team_id = $2 and t.retired_at is null) as team,
   coalesce((select json_agg(json_build_object('memberId', a.member_id, 'displayName', a.display_name)
                             order by a.display_name, a.member_id)

@@ -17,5 +17,6 @@ export function teamBodyOf(row: TeamRow): Team {
     version: row.version,
     follows,
     squadSize: row.squad_size,
+    reach: row.reach,
   }
 }

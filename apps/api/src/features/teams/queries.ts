@@ -1,3 +1,4 @@
+import type { Team } from '@espalier/contract/places'
 import type { FormatId } from '@espalier/domain/formats'
 import type { ClubDb } from '../../db/with-club'
 
@@ -13,6 +14,7 @@ export type TeamRow = {
   readonly number: number | null
   readonly from_date: string | null
   readonly squad_size: number
+  readonly reach: Team['reach']
 }
 
 /** Teams with what each follows on a day, and how many children it has. Null asks for all teams. */
@@ -22,7 +24,10 @@ export function listTeams(db: ClubDb, teamIds: readonly string[] | null, day: st
     text: `select t.team_id, t.season_id, t.name, t.age_group, t.category, t.format_id, t.version,
              a.curriculum_id, a.number, a.from_date,
              (select count(*)::int from player p
-              where p.club_id = t.club_id and p.team_id = t.team_id and p.left_at is null) as squad_size
+              where p.club_id = t.club_id and p.team_id = t.team_id and p.left_at is null) as squad_size,
+             (select json_build_object('strongFootMm', r.strong_foot_mm, 'otherFootMm', r.other_foot_mm,
+                       'measuredOn', r.measured_on, 'version', r.version)
+              from team_reach r where r.club_id = t.club_id and r.team_id = t.team_id) as reach
            from team t
            left join lateral (
              select curriculum_id, number, from_date from adoption
@@ -32,6 +37,17 @@ export function listTeams(db: ClubDb, teamIds: readonly string[] | null, day: st
            order by t.name, t.team_id`,
     values: [db.clubId, teamIds, day],
   })
+}
+
+/** What was measured of a team, or null. Who measures holds the team, since a first measuring has no row of its own. */
+export async function findReach(db: ClubDb, teamId: string): Promise<NonNullable<Team['reach']> | null> {
+  const rows = await db.sql.rows<NonNullable<Team['reach']>>({
+    name: 'find-reach',
+    text: `select strong_foot_mm as "strongFootMm", other_foot_mm as "otherFootMm", measured_on as "measuredOn", version
+           from team_reach where club_id = $1 and team_id = $2`,
+    values: [db.clubId, teamId],
+  })
+  return rows[0] ?? null
 }
 
 export type TeamOnly = {

@@ -1,12 +1,12 @@
 import { clubParams, teamParams } from '@espalier/contract/commands'
 import { paths } from '@espalier/contract/paths'
-import { team, teamBody, teams } from '@espalier/contract/places'
+import { reachBody, team, teamBody, teams } from '@espalier/contract/places'
 import { dayInZone } from '../../clock/local-dates'
 import { teamIdsOf } from '../../commands/check-access'
 import { runListQuery, runQuery } from '../../commands/run-query'
 import type { ClubDb } from '../../db/with-club'
 import type { Deps } from '../../deps'
-import { type Api, commandSchema, responses } from '../../http/api'
+import { type Api, commandSchema, editSchema, responses } from '../../http/api'
 import { commandOf } from '../../http/command-of'
 import { commandRoute, loginOf, memberRoute } from '../../http/guards'
 import { unwrap } from '../../http/problem-error'
@@ -14,6 +14,7 @@ import { sendOutcome } from '../../http/send-outcome'
 import { findClub } from '../clubs/queries'
 import { addTeam } from './add-team'
 import { teamBodyOf } from './bodies'
+import { measureReach } from './measure-reach'
 import { listTeams } from './queries'
 
 export function registerTeams(app: Api, deps: Deps): void {
@@ -47,6 +48,12 @@ export function registerTeams(app: Api, deps: Deps): void {
           read: async (_db, found) => teamBodyOf(found),
         }),
       ),
+  )
+  app.put(
+    paths.reach,
+    { schema: editSchema(teamParams, reachBody), config: commandRoute('team-reach.write') },
+    async (request, reply) =>
+      sendOutcome(reply, unwrap(await measureReach(deps, commandOf(request), request.params.teamId, request.body))),
   )
 }
 

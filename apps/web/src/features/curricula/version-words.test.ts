@@ -14,6 +14,7 @@ const team = (teamId: string, follows: Team['follows']): Team => ({
   version: 1,
   follows,
   squadSize: 10,
+  reach: null,
 })
 const teams = [
   team('larks', { curriculumId: 'c', number: 3, fromDate: '2026-09-01' } as Team['follows']),

@@ -1,5 +1,5 @@
 import { type FormatChoices, formatOf } from '../formats'
-import { listBranches, type PatternDocument, type Step } from '../pattern'
+import { type Branch, listBranches, type PatternDocument, type Step } from '../pattern'
 import type { Space } from '../pitch'
 import { assert } from '../quantities'
 import type { CheckContext, Rule } from './context'
@@ -12,7 +12,7 @@ import { RULES } from './rules'
 import type { Surface } from './surfaces'
 import type { TeamReach } from './team-reach'
 import type { TimedStep } from './timed-step'
-import { playStates, type Timeline, timelineAfter } from './timeline'
+import { type Playing, playStates, type Timeline, timelineAfter } from './timeline'
 
 /** Stored with every published version: notes of another version may differ from today's. */
 export const CHECK_VERSION = '2'
@@ -47,9 +47,10 @@ export function checkWith(
   options: CheckOptions = {},
 ): PatternCheck {
   const setting = checkSetting(document, space, options)
-  const trunk = contextOf(document, setting)
+  const states = playStates(document, setting.play)
+  const trunk = contextOf(document, setting, states)
   const asked = rulesFor(rules, options.severity)
-  const notes = inScriptOrder(document, [...notesOf(asked, trunk), ...branchNotes(asked, document, setting)])
+  const notes = inScriptOrder(document, [...notesOf(asked, trunk), ...branchNotes(asked, document, setting, states)])
   const { severity } = options
   return {
     timeline: trunk.timeline,
@@ -68,16 +69,41 @@ function notesOf(rules: readonly Rule[], context: CheckContext): readonly CheckN
 }
 
 /** Each answer is played as a way of its own; only what is said of its own steps is new. */
-function branchNotes(rules: readonly Rule[], document: PatternDocument, setting: CheckSetting): readonly CheckNote[] {
+function branchNotes(
+  rules: readonly Rule[],
+  document: PatternDocument,
+  setting: CheckSetting,
+  trunk: readonly State[],
+): readonly CheckNote[] {
   return listBranches(document).flatMap((branch) => {
     const own = new Set(branch.answer.steps.map((step) => step.stepId))
-    const notes = notesOf(rules, contextOf(branch.document, setting))
-    return notes.filter((note) => note.stepId !== null && own.has(note.stepId))
+    const isAsked = (stepId: string | null) => stepId !== null && own.has(stepId)
+    const states = playStates(branch.document, setting.play, playingOf(branch, document, trunk))
+    const context = { ...contextOf(branch.document, setting, states), isAsked }
+    return notesOf(rules, context).filter((note) => isAsked(note.stepId))
   })
 }
 
+/**
+ * What of an answer's way is to be played. The steps before it are the trunk's; the last of them is played again, since how its
+ * ball is played may depend on the answer. Of the steps after it those count that can change where somebody is while it lasts:
+ * runs start with the step before theirs at the earliest, so none does once a step begins after all its balls are received.
+ */
+function playingOf(branch: Branch, document: PatternDocument, trunk: readonly State[]): Playing {
+  const leaves = document.steps.findIndex((step) => step.stepId === branch.look.stepId)
+  const end = leaves + branch.answer.steps.length
+  const isEnough = ({ steps }: State) => {
+    const latest = steps.at(-1)
+    if (latest === undefined || steps.length <= end) return false
+    return steps.slice(0, end).every((step) => latest.startsAt > step.receivedAt)
+  }
+  return { known: trunk.slice(0, Math.max(1, leaves)), isEnough }
+}
+
 /** What is the same for trunk and answers. */
-type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'retime' | 'mended'> & { readonly play: Setting }
+type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'isAsked' | 'retime' | 'mended'> & {
+  readonly play: Setting
+}
 
 function checkSetting(document: PatternDocument, space: Space, options: CheckOptions): CheckSetting {
   const { choices } = options
@@ -89,14 +115,17 @@ function checkSetting(document: PatternDocument, space: Space, options: CheckOpt
   return { space, profile, surface, format, limits, teamReach: options.teamReach ?? null, place: play.place, play }
 }
 
-function contextOf(document: PatternDocument, setting: CheckSetting): CheckContext {
-  const states = playStates(document, setting.play)
+function contextOf(document: PatternDocument, setting: CheckSetting, states: readonly State[]): CheckContext {
   return {
     ...setting,
     document,
     timeline: timelineAfter(states.at(-1)!),
+    isAsked: () => true,
     retime: (index, step) => retimeStep(document, states, setting.play, index, step),
-    mended: (remedy) => contextOf(applyRemedy(document, remedy), setting),
+    mended: (remedy) => {
+      const after = applyRemedy(document, remedy)
+      return contextOf(after, setting, playStates(after, setting.play))
+    },
   }
 }
 

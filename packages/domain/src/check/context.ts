@@ -21,6 +21,8 @@ export type CheckContext = {
   /** Measured on the field; null where nobody has. */
   readonly teamReach: TeamReach | null
   readonly timeline: Timeline
+  /** Is what is said of this step wanted? Of an answer's way only its own steps are: the rest is the trunk's. */
+  readonly isAsked: (stepId: string | null) => boolean
   readonly place: (spot: Spot) => Point
   /** Plays a changed step in the place of the one at this index, so that a remedy is tried before it is named. */
   readonly retime: (index: number, step: Step) => TimedStep

@@ -28,18 +28,30 @@ export function timelineOf(
   return timelineAfter(playStates(document, settingOf(document, space, profile, surface, choices)).at(-1)!)
 }
 
+/** How much of a way is to be played. */
+export type Playing = {
+  /** What stands before the first steps already, where another way has played the same ones. */
+  readonly known?: readonly State[]
+  /** Asked after each step: is what comes after it of no interest? */
+  readonly isEnough?: (state: State) => boolean
+}
+
 /** Everything known before each step, and after the last: a step can be tried again without playing those before it. */
-export function playStates(document: PatternDocument, setting: Setting): readonly State[] {
+export function playStates(document: PatternDocument, setting: Setting, playing: Playing = {}): readonly State[] {
+  const states = playing.known === undefined ? [startOf(document, setting)] : [...playing.known]
+  for (let index = states.length - 1; index < document.steps.length; index += 1) {
+    const state = playStep(states[index]!, document.steps[index]!, document.steps[index + 1], setting)
+    states.push(state)
+    if (playing.isEnough?.(state)) break
+  }
+  return states
+}
+
+function startOf(document: PatternDocument, setting: Setting): State {
   const tracks = document.positions.map(
     ({ position, spot }): Track => ({ position, start: setting.place(spot), legs: [] }),
   )
-  let state: State = { steps: [], tracks: new Map(tracks.map((track) => [track.position, track])) }
-  const states = [state]
-  document.steps.forEach((step, index) => {
-    state = playStep(state, step, document.steps[index + 1], setting)
-    states.push(state)
-  })
-  return states
+  return { steps: [], tracks: new Map(tracks.map((track) => [track.position, track])) }
 }
 
 /** What stands once a state's steps are played. */

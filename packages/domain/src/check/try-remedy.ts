@@ -8,10 +8,12 @@ export function withRemedies(
   candidatesOf: (context: CheckContext, note: CheckNote) => readonly Remedy[],
 ): Rule {
   return (context) =>
-    find(context).map((note) => ({
-      ...note,
-      remedy: candidatesOf(context, note).find((remedy) => mends(find, context, note, remedy)) ?? null,
-    }))
+    find(context)
+      .filter((note) => context.isAsked(note.stepId))
+      .map((note) => ({
+        ...note,
+        remedy: candidatesOf(context, note).find((remedy) => mends(find, context, note, remedy)) ?? null,
+      }))
 }
 
 /** Played through with the remedy, the step has no such note and its ball is not waited for. */

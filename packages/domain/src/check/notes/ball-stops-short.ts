@@ -1,11 +1,13 @@
 import { metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import { sayMetres } from '../wording'
 
 /** The hardest kick or throw of this age does not carry the ball there. */
-export function ballStopsShortNotes({ timeline, profile, limits }: CheckContext): readonly CheckNote[] {
-  return timeline.steps.flatMap((step): CheckNote[] => {
+export function ballStopsShortNotes(context: CheckContext): readonly CheckNote[] {
+  const { profile, limits } = context
+  return notesOfSteps(context, (step): CheckNote[] => {
     const short = millimetresOf(step.shortBy)
     if (short <= millimetresOf(limits.shortMetres.value)) return []
     const speed = step.kind === 'throw' || step.kind === 'roll' ? profile.throwSpeedMax : profile.kickSpeedMax

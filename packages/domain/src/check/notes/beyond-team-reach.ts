@@ -3,6 +3,7 @@ import { placeOf } from '../../pattern'
 import { type Metres, metresOf, millimetresOf, type Sourced } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import { spotFor } from '../places'
 import type { TeamReach } from '../team-reach'
 import { withRemedies } from '../try-remedy'
@@ -14,9 +15,10 @@ import { sayMetres } from '../wording'
  */
 export const beyondTeamReachNotes = withRemedies(findBeyond, comeNearer)
 
-function findBeyond({ document, timeline, teamReach }: CheckContext): readonly CheckNote[] {
+function findBeyond(context: CheckContext): readonly CheckNote[] {
+  const { document, teamReach } = context
   if (teamReach === null) return []
-  return timeline.steps.flatMap((step, index): CheckNote[] => {
+  return notesOfSteps(context, (step, index): CheckNote[] => {
     if ((step.kind !== 'pass' && step.kind !== 'set-back') || step.flight.kind !== 'rolls') return []
     const action = document.steps[index]?.action
     const atOnce = step.kind === 'set-back' || (action?.kind === 'pass' && action.touches === 1 && index > 0)

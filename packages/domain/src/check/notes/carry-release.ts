@@ -4,6 +4,7 @@ import { type Metres, type Millimetres, metres, metresOf, millimetresOf } from '
 import type { CheckContext } from '../context'
 import { measureFromLane } from '../lane'
 import type { CheckNote, Remedy } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import { spotFor } from '../places'
 import type { TimedStep } from '../timed-step'
 import { withRemedies } from '../try-remedy'
@@ -16,7 +17,7 @@ import { nameObstacle, sayMetres } from '../wording'
 export const carryReleaseNotes = withRemedies(findRelease, stopBetween)
 
 function findRelease(context: CheckContext): readonly CheckNote[] {
-  return context.timeline.steps.flatMap((step, index): CheckNote[] => {
+  return notesOfSteps(context, (step, index): CheckNote[] => {
     const met = obstacleMet(context, context.document.steps[index]?.action)
     if (met === null) return []
     const note = step.kind === 'carry' ? carryNote(context, step, met) : dribbleNote(context, step, met)

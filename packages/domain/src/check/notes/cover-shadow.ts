@@ -5,6 +5,7 @@ import type { CheckContext } from '../context'
 import { drawnOpponents } from '../drawn-opponents'
 import { measureFromLane } from '../lane'
 import type { CheckNote, Remedy } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import type { TimedStep } from '../timed-step'
 import { playerAt } from '../timeline'
 import { withRemedies } from '../try-remedy'
@@ -20,7 +21,7 @@ export const coverShadowNotes = withRemedies(findHidden, earlierRuns)
 function findHidden(context: CheckContext): readonly CheckNote[] {
   const opponents = drawnOpponents(context)
   if (opponents.length === 0) return []
-  return context.timeline.steps.flatMap((step) => hiddenAt(context, step, opponents))
+  return notesOfSteps(context, (step) => hiddenAt(context, step, opponents))
 }
 
 function hiddenAt(

@@ -3,6 +3,7 @@ import { metresOf } from '../../quantities'
 import { outsideByMm, ownArea } from '../areas'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import type { TimedStep } from '../timed-step'
 import { sayMetres } from '../wording'
 
@@ -20,8 +21,8 @@ const FROM_THROW_IN =
  * them; a throw-in is anyone's.
  */
 export function handsNotes(context: CheckContext): readonly CheckNote[] {
-  const { document, timeline } = context
-  return timeline.steps.flatMap((step, index): CheckNote[] => {
+  const { document } = context
+  return notesOfSteps(context, (step, index): CheckNote[] => {
     if (step.kind !== 'throw' && step.kind !== 'roll') return []
     if (index === 0 && document.restart === 'throw-in' && step.kind === 'throw') return []
     if (step.actor !== GOALKEEPER) {

@@ -5,6 +5,7 @@ import { type Metres, metres, metresOf, millimetresOf, millisecondsOf, type Seco
 import type { CheckContext } from '../context'
 import { laneMarginBetween, measureFromLane } from '../lane'
 import type { CheckNote } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import type { TimedStep } from '../timed-step'
 import { nameObstacle, sayMetres, saySeconds } from '../wording'
 
@@ -14,7 +15,7 @@ import { nameObstacle, sayMetres, saySeconds } from '../wording'
  */
 export function laneClosedNotes(context: CheckContext): readonly CheckNote[] {
   const waitingLine = waitingUntilTouched(context)
-  return context.timeline.steps.flatMap((step, index) =>
+  return notesOfSteps(context, (step, index) =>
     context.document.obstacles.flatMap((obstacle) => {
       const at = context.place(obstacle.spot)
       // Behind their line until a team-mate has touched the ball, they cannot take one that never crosses it.
@@ -54,7 +55,21 @@ export function opponentMargin(context: Pick<CheckContext, 'profile'>, step: Tim
   }
 }
 
+/** Seconds by which the quick answer stays on the safe side of rounding to milliseconds. */
+const SLACK = 0.001
+
+/**
+ * Too far from the whole way for a look at each of its places: they could not even be at the nearest by the time the ball is at
+ * the last. Most opponents are, of most balls.
+ */
+function isFarOff({ profile, limits }: CheckContext, step: TimedStep, at: Point): boolean {
+  const nearest = Math.max(0, distanceToSegment(at, step) - profile.reach.value)
+  const earliest = profile.reaction.value + nearest / profile.topSpeed.value
+  return earliest - (step.ballArrivesAt - step.startsAt) > limits.laneMarginSeconds.value + SLACK
+}
+
 function opponentNote(context: CheckContext, step: TimedStep, at: Point): CheckNote | null {
+  if (isFarOff(context, step, at)) return null
   const margin = opponentMargin(context, step, at)
   const limit = context.limits.laneMarginSeconds
   if (margin === null || millisecondsOf(margin) >= millisecondsOf(limit.value)) return null

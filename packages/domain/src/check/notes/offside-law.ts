@@ -2,6 +2,7 @@ import { type Landmark, landmarkPoint } from '../../pitch'
 import { type Metres, metres, metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import type { TimedStep } from '../timed-step'
 import { playerAt } from '../timeline'
 import { sayMetres } from '../wording'
@@ -18,7 +19,7 @@ export function offsideNotes(context: CheckContext): readonly CheckNote[] {
   const line = offsideLine(context)
   const last = secondLastOpponent(context)
   if (line === null || last === null) return []
-  return context.timeline.steps.flatMap((step, index) => {
+  return notesOfSteps(context, (step, index) => {
     const free = index === 0 && (context.document.restart === 'goal-kick' || context.document.restart === 'throw-in')
     return free ? [] : offsideAt(context, step, Math.max(line, last.x), last.certain)
   })

@@ -2,12 +2,14 @@ import { distance } from '../../geometry'
 import { metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import { sayMetres } from '../wording'
 
 /** Accuracy and first touch bind long before strength: a pass on the ground longer than most of this age play cleanly. */
-export function passTooLongNotes({ timeline, profile }: CheckContext): readonly CheckNote[] {
+export function passTooLongNotes(context: CheckContext): readonly CheckNote[] {
+  const { profile } = context
   const limit = profile.passLengthMax
-  return timeline.steps.flatMap((step): CheckNote[] => {
+  return notesOfSteps(context, (step): CheckNote[] => {
     if (step.kind !== 'pass' && step.kind !== 'set-back') return []
     const length = millimetresOf(distance(step.from, step.to))
     if (step.flight.kind !== 'rolls' || length <= millimetresOf(limit.value)) return []

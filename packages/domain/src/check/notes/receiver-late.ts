@@ -3,6 +3,7 @@ import { placeOf, RUN_STARTS, type Run } from '../../pattern'
 import { type Milliseconds, millimetresOf, millisecondsOf, seconds, unreachable } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
+import { notesOfSteps } from '../notes-of-steps'
 import { spotFor } from '../places'
 import { mendStep } from '../remedy'
 import type { TimedStep } from '../timed-step'
@@ -15,7 +16,7 @@ import { saySeconds } from '../wording'
  */
 export function receiverLateNotes(context: CheckContext): readonly CheckNote[] {
   const limit = context.limits.lateSeconds
-  return context.timeline.steps.flatMap((step, index): CheckNote[] => {
+  return notesOfSteps(context, (step, index): CheckNote[] => {
     const late = lateMs(step)
     if (late <= millisecondsOf(limit.value) || step.receiver === null || stopsShort(context, step)) return []
     const run = context.document.steps[index]?.runs.find((each) => each.position === step.receiver) ?? null

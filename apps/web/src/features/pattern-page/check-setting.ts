@@ -1,4 +1,11 @@
-import { type CheckChoices, type CheckOptions, clubProfileFor, type ProfileId, profileFor, type Surface } from '@espalier/domain/check'
+import {
+  type CheckChoices,
+  type CheckOptions,
+  clubProfileFor,
+  type ProfileId,
+  profileFor,
+  type Surface,
+} from '@espalier/domain/check'
 import type { PatternDocument } from '@espalier/domain/pattern'
 
 /** For whom and on what a page checks a pattern: chosen on the page, no part of the document. */

@@ -1,4 +1,4 @@
-import type { CheckNote, Remedy, Severity } from '@espalier/domain/check'
+import type { CheckNote, Remedy, Severity, SignNote } from '@espalier/domain/check'
 import type { PatternDocument } from '@espalier/domain/pattern'
 import type { SourceKind } from '@espalier/domain/quantities'
 import { patternsMessage } from '../../messages/patterns'
@@ -53,20 +53,29 @@ export function marginNotes(
       remedy: null,
     }),
   )
-  const fromCheck = notes.map(
-    (note): Omit<MarginNote, 'letter'> => ({
-      stepId: note.stepId,
-      severity: note.severity,
-      sentence: note.sentence,
-      measured: measuredWords(note),
-      origin: { word: originWord(note.sourceKind), source: note.source },
-      remedy: note.remedy,
-    }),
-  )
-  return [...fromFaults, ...fromCheck].map((note, index) => ({ ...note, letter: letterAt(index) }))
+  return lettered([...fromFaults, ...notes.map((note) => ({ ...saidIn(note), remedy: note.remedy }))])
 }
 
-function measuredWords({ value, limit, unit }: CheckNote): string {
+/** Notes on signs come a moment later than the others: they take the letters after theirs, so that no letter moves. */
+export function addSignNotes(notes: readonly MarginNote[], signs: readonly SignNote[]): readonly MarginNote[] {
+  return lettered([...notes, ...signs.map((note) => ({ ...saidIn(note), remedy: null }))])
+}
+
+function lettered(notes: readonly Omit<MarginNote, 'letter'>[]): readonly MarginNote[] {
+  return notes.map((note, index) => ({ ...note, letter: letterAt(index) }))
+}
+
+function saidIn(note: CheckNote | SignNote): Omit<MarginNote, 'letter' | 'remedy'> {
+  return {
+    stepId: note.stepId,
+    severity: note.severity,
+    sentence: note.sentence,
+    measured: measuredWords(note),
+    origin: { word: originWord(note.sourceKind), source: note.source },
+  }
+}
+
+function measuredWords({ value, limit, unit }: Pick<CheckNote, 'value' | 'limit' | 'unit'>): string {
   return patternsMessage('noteValue', {
     value: inHundredths(value),
     limit: inHundredths(limit),

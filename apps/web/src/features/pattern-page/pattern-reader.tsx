@@ -1,19 +1,25 @@
 'use client'
 
-import type { FormatChoices } from '@espalier/domain/formats'
+import type { CheckChoices } from '@espalier/domain/check'
 import type { PatternDocument } from '@espalier/domain/pattern'
-import { useMemo, useState } from 'react'
+import { useState } from 'react'
 import { PatternFacts } from './pattern-facts'
-import { readPattern } from './pattern-reading'
 import { PatternSheet } from './pattern-sheet'
 import { TeachingRead } from './teaching-read'
+import { UnderPressureSection } from './under-pressure'
+import { usePatternCheck } from './use-pattern-check'
 
-type PatternReaderProps = { readonly document: PatternDocument; readonly choices: FormatChoices }
+type PatternReaderProps = {
+  readonly document: PatternDocument
+  readonly choices: CheckChoices
+  /** With looks and pressure, on a page that shows this pattern alone. */
+  readonly isPressureShown?: boolean
+}
 
 /** A pattern without any form, for whoever reads it: tap a sentence and that step is drawn strong. */
-export function PatternReader({ document, choices }: PatternReaderProps) {
+export function PatternReader({ document, choices, isPressureShown = false }: PatternReaderProps) {
   const [stepId, setStepId] = useState<string | null>(document.steps[0]?.stepId ?? null)
-  const reading = useMemo(() => readPattern(document, choices), [document, choices])
+  const { reading, under, onSetting } = usePatternCheck(document, choices, isPressureShown)
   return (
     <div className="pattern-print flex flex-col gap-6">
       <PatternSheet
@@ -22,7 +28,9 @@ export function PatternReader({ document, choices }: PatternReaderProps) {
         stepId={stepId}
         onRead={setStepId}
         opening={<PatternFacts document={document} />}
+        onSetting={onSetting}
       />
+      {isPressureShown && <UnderPressureSection under={under} reading={reading} choices={choices} reader="coach" />}
       <TeachingRead document={document} />
     </div>
   )

@@ -1,28 +1,49 @@
-import { type CheckNote, checkPattern, type PatternCheck } from '@espalier/domain/check'
-import type { FormatChoices } from '@espalier/domain/formats'
+import {
+  type CheckChoices,
+  type CheckNote,
+  checkPattern,
+  type PatternCheck,
+  type SignNote,
+} from '@espalier/domain/check'
 import { checkShape, type PatternDocument } from '@espalier/domain/pattern'
 import { nominalSpace } from '@espalier/domain/pitch'
-import { type MarginNote, marginNotes } from './margin-notes'
+import { type CheckSetting, checkOptionsOf, USUAL_SETTING } from './check-setting'
+import { addSignNotes, type MarginNote, marginNotes } from './margin-notes'
 import { answeredPattern, findStep } from './step-path'
 import { listFaults, type PatternFault, tidyPattern } from './tidy-pattern'
 
 /** Everything a page says of a document besides showing it. */
 export type PatternReading = {
   readonly document: PatternDocument
+  /** For whom and on what it was checked. */
+  readonly setting: CheckSetting
   readonly faults: readonly PatternFault[]
   /** Null while a fault leaves nothing that could be played. */
   readonly check: PatternCheck | null
   readonly notes: readonly MarginNote[]
 }
 
-/** Checks a document as it stands now: pure, one or two milliseconds, the same as on the server. */
-export function readPattern(written: PatternDocument, choices: FormatChoices): PatternReading {
+/**
+ * Checks a document as it stands now: pure, one or two milliseconds, the same as on the server. It runs with the page and
+ * not in its worker, so that script, drawing and notes always speak of the same document.
+ */
+export function readPattern(
+  written: PatternDocument,
+  choices: CheckChoices,
+  setting: CheckSetting = USUAL_SETTING,
+): PatternReading {
   const document = tidyPattern(written)
   const faults = listFaults(document)
   const playable = checkShape(document).length === 0
-  const check = playable ? checkPattern(document, nominalSpace(document.formatId), { choices }) : null
+  const options = checkOptionsOf(document, choices, setting)
+  const check = playable ? checkPattern(document, nominalSpace(document.formatId), options) : null
   const spoken: readonly CheckNote[] = check?.notes ?? []
-  return { document, faults, check, notes: marginNotes(document, faults.filter(isNoTitle), spoken) }
+  return { document, setting, faults, check, notes: marginNotes(document, faults.filter(isNoTitle), spoken) }
+}
+
+/** With what the looks say of their signs, once that is known. */
+export function withSignNotes(reading: PatternReading, signs: readonly SignNote[]): PatternReading {
+  return signs.length === 0 ? reading : { ...reading, notes: addSignNotes(reading.notes, signs) }
 }
 
 /** The title's own field says that it is missing. */

@@ -37,7 +37,11 @@ test('a note stands after its step and before the next, with its word, its sourc
 
 test('whoever reads gets no blank to fill, and sees looks with their answers', () => {
   const html = renderToStaticMarkup(<PatternReader document={looked} choices={CHOICES} />)
-  expect(html).not.toMatch(/<(select|input|textarea)/)
+  // For whom and on what ground it is checked is chosen by whoever reads; nothing of the pattern is.
+  const blanks = [...html.matchAll(/<(?:select|input|textarea)[^>]*>/g)].map(
+    ([blank]) => /aria-label="([^"]*)"/.exec(blank)?.[1],
+  )
+  expect(blanks).toEqual(['Age of the players it is checked for', 'Ground it is checked on'])
   expect(html).toContain('Before this, RCB looks.')
   expect(html).toContain('That is the way out.')
   expect(html).not.toContain('style=')

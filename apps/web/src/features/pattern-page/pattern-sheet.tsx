@@ -1,18 +1,17 @@
 import './pattern-sheet.css'
 import type { Remedy } from '@espalier/domain/check'
 import type { FormatChoices } from '@espalier/domain/formats'
-import { formatOf } from '@espalier/domain/formats'
 import type { PatternDocument } from '@espalier/domain/pattern'
 import { nominalSpace } from '@espalier/domain/pitch'
-import { metresOf } from '@espalier/domain/quantities'
 import type { ReactNode } from 'react'
-import { PatternDrawing, patternInWords } from '../../drawing/pattern-drawing'
+import { AnswerLayers, AnswerSample } from '../../drawing/answer-layers'
+import { type DrawnPattern, PatternDrawing, patternInWords } from '../../drawing/pattern-drawing'
+import { sceneAnswers } from '../../drawing/scene-answers'
 import { drawingMessage } from '../../messages/drawing'
 import { patternsMessage } from '../../messages/patterns'
-import { Origin } from '../../ui/origin/origin'
-import { metresText } from '../writing/metres-blank'
+import type { CheckSetting } from './check-setting'
+import { CheckedFor } from './checked-for'
 import type { MarginNote } from './margin-notes'
-import { originWord } from './margin-notes'
 import { NotesMargin } from './notes-margin'
 import { type PatternReading, shownPattern } from './pattern-reading'
 import { ScriptSteps } from './script-steps'
@@ -30,6 +29,7 @@ export type PatternSheetProps = {
   readonly answerForm?: ((lookId: string, at: number, letter: string) => ReactNode) | undefined
   readonly lookPresses?: ((stepId: string, number: number) => ReactNode) | undefined
   readonly onMend?: ((remedy: Remedy) => void) | undefined
+  readonly onSetting?: ((setting: CheckSetting) => void) | undefined
 }
 
 /** A pattern as a page: the script on the left, the pitch beside it, notes in the margin at the step they speak of. */
@@ -51,7 +51,7 @@ export function PatternSheet(props: PatternSheetProps) {
       <ScriptSteps {...props} />
       {tail !== undefined && <div className="pattern-tail">{tail}</div>}
       <div className="pattern-checked">
-        <CheckedFor reading={reading} />
+        <CheckedFor reading={reading} onSetting={props.onSetting} />
       </div>
       <PhoneWords document={document} />
     </div>
@@ -70,7 +70,18 @@ function Board({ document, choices, stepId, notes }: BoardProps) {
   const shown = shownPattern(document, stepId)
   const space = nominalSpace(document.formatId)
   const letters = notes.flatMap(({ letter, stepId: at }) => (at === null ? [] : [{ letter, stepId: at }]))
-  const shared = { document: titled(shown.document), space, step: shown.step, choices, letters }
+  const answers = sceneAnswers(document, space, choices)
+  const lookId = lookRead(document, stepId)
+  const above = (drawn: DrawnPattern) => <AnswerLayers {...drawn} answers={answers} lookId={lookId} />
+  const shared = {
+    document: titled(shown.document),
+    space,
+    step: shown.step,
+    choices,
+    letters,
+    above: answers.length === 0 ? undefined : above,
+    aboveLegend: answers.length === 0 ? undefined : <AnswerSample words={patternsMessage('answerMark')} />,
+  }
   return (
     <>
       <div className="max-desk:hidden print:hidden">
@@ -85,6 +96,15 @@ function Board({ document, choices, stepId, notes }: BoardProps) {
       </div>
     </>
   )
+}
+
+/** The look whose answers are read: its step, or a step of one of them. */
+function lookRead(document: PatternDocument, stepId: string | null): string | null {
+  const look = document.looks.find(
+    (each) =>
+      each.stepId === stepId || each.answers.some((answer) => answer.steps.some((step) => step.stepId === stepId)),
+  )
+  return look?.lookId ?? null
 }
 
 /** On a phone, the text that stands for the drawing. */
@@ -107,25 +127,4 @@ function PhoneWords({ document }: { readonly document: PatternDocument }) {
 /** A drawing needs a name before the pattern has one. */
 function titled(document: PatternDocument): PatternDocument {
   return document.title === '' ? { ...document, title: patternsMessage('newTitle') } : document
-}
-
-/** For whom and on what pitch the notes hold, and that silence means that all fits. */
-function CheckedFor({ reading }: { readonly reading: PatternReading }) {
-  const { document, check, notes } = reading
-  if (check === null) return <p className="text-small text-ink-soft">{patternsMessage('checkWaits')}</p>
-  const { lengthMm, widthMm } = nominalSpace(document.formatId)
-  const sizes = { length: metresText(round(lengthMm)), width: metresText(round(widthMm)) }
-  const values = { age: document.ageGroup, format: formatOf(document.formatId).name, ...sizes }
-  return (
-    <div className="text-small text-ink-soft">
-      {notes.length === 0 && <p>{patternsMessage('noNotes', values)}</p>}
-      {notes.length > 0 && <p>{patternsMessage('checkedFor', values)}</p>}
-      <Origin word={originWord('habit')}>{patternsMessage('checkedOrigin', values)}</Origin>
-    </div>
-  )
-}
-
-/** To a tenth of a metre. */
-function round(length: Parameters<typeof metresOf>[0]): number {
-  return Math.round(metresOf(length) * 10) * 100
 }

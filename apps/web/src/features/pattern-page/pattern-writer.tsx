@@ -1,8 +1,8 @@
 'use client'
 
-import type { FormatChoices } from '@espalier/domain/formats'
+import type { CheckChoices } from '@espalier/domain/check'
 import type { PatternDocument } from '@espalier/domain/pattern'
-import { useDeferredValue, useEffect, useMemo, useRef, useState } from 'react'
+import { useDeferredValue, useEffect, useRef, useState } from 'react'
 import { patternsMessage } from '../../messages/patterns'
 import { Section } from '../../shell/section'
 import { KeptNotice } from '../writing/kept-notice'
@@ -16,7 +16,7 @@ import { FrameForm } from './frame-form'
 import { AnswerForm, LookPresses } from './look-form'
 import { PatternFacts } from './pattern-facts'
 import { patternLines } from './pattern-lines'
-import { type PatternReading, readPattern } from './pattern-reading'
+import type { PatternReading } from './pattern-reading'
 import { PatternSheet } from './pattern-sheet'
 import { PlacesForm, SurroundingsForm } from './places-form'
 import { ScriptTail } from './script-tail'
@@ -25,6 +25,8 @@ import { findStep } from './step-path'
 import { TeachingForm } from './teaching-form'
 import { TeachingRead } from './teaching-read'
 import { tidyPattern, unfinishedPattern } from './tidy-pattern'
+import { UnderPressureSection } from './under-pressure'
+import { usePatternCheck } from './use-pattern-check'
 import { useSavePattern } from './use-save-pattern'
 
 type PatternWriterProps = {
@@ -32,7 +34,7 @@ type PatternWriterProps = {
   /** Null for a pattern that was never saved. */
   readonly patternId: string | null
   readonly saved: { readonly version: number | null; readonly document: PatternDocument }
-  readonly choices: FormatChoices
+  readonly choices: CheckChoices
 }
 
 /** The page a pattern is written on: forms change it, and script, drawing and notes follow at once. */
@@ -50,7 +52,7 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
   const moveFocusTo = useRef<string | null>(null)
   // Typing comes first: check and drawing follow as soon as there is time.
   const settled = useDeferredValue(document)
-  const reading = useMemo(() => readPattern(settled, choices), [settled, choices])
+  const { reading, under, onSetting } = usePatternCheck(settled, choices, true)
   const saving = useSavePattern({ clubId, patternId, writing })
   const onChange: OnChange = (edit, typingIn) => {
     dispatch(typingIn === undefined ? { kind: 'edit', edit } : { kind: 'edit', edit, typingIn })
@@ -113,7 +115,9 @@ export function PatternWriter({ clubId, patternId, saved, choices }: PatternWrit
           </div>
         )}
         onMend={(remedy) => onChange({ kind: 'mend', remedy })}
+        onSetting={onSetting}
       />
+      <UnderPressureSection under={under} reading={reading} choices={choices} reader="director" />
       <div className="no-print flex flex-col gap-6">
         <Section id="places" title={patternsMessage('places')} kind="do">
           <PlacesForm document={document} onChange={onChange} />

@@ -1,5 +1,4 @@
-import type { LookCover } from '@espalier/domain/check'
-import type { FormatChoices } from '@espalier/domain/formats'
+import type { CheckChoices, LookCover } from '@espalier/domain/check'
 import type { PatternDocument } from '@espalier/domain/pattern'
 import type { CheckSetting } from './check-setting'
 
@@ -7,7 +6,7 @@ import type { CheckSetting } from './check-setting'
 export type PressureQuestion = {
   readonly revision: number
   readonly document: PatternDocument
-  readonly choices: FormatChoices
+  readonly choices: CheckChoices
   readonly setting: CheckSetting
 }
 

@@ -1,5 +1,4 @@
-import type { LookCover } from '@espalier/domain/check'
-import type { FormatChoices } from '@espalier/domain/formats'
+import type { CheckChoices, LookCover } from '@espalier/domain/check'
 import type { PatternDocument } from '@espalier/domain/pattern'
 import { useEffect, useMemo, useRef, useState } from 'react'
 import { sameValue } from '../writing/same-value'
@@ -36,7 +35,7 @@ export function isWorking({ asked, looks, pressure, fault }: UnderPressure): boo
 /** Works out looks and pressure of what can be played, beside the page, and again whenever what is checked has changed. */
 export function useUnderPressure(
   document: PatternDocument | null,
-  choices: FormatChoices,
+  choices: CheckChoices,
   setting: CheckSetting,
 ): UnderPressure {
   const [under, setUnder] = useState(NOTHING_TOLD)

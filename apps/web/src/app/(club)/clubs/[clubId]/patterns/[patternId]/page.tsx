@@ -45,7 +45,7 @@ export default async function PatternPage({ params, searchParams }: Props) {
       {isWriting ? (
         <PatternWriter clubId={clubId} patternId={patternId} saved={{ version, document }} choices={choices} />
       ) : (
-        <PatternReader document={document} choices={choices} />
+        <PatternReader document={document} choices={choices} isPressureShown />
       )}
     </ClubPage>
   )

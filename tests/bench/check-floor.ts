@@ -279,7 +279,8 @@ export function makeCheckFloor({ document, space, profile, limits, deceleration:
       const s = at[i]!
       const ball = mm(toX[i]!)
       let behind = 0
-      for (let p = 1; p < P; p += 1) if (p !== receiver[s] && mm(momentX[(2 * i + 2) * P + p]!) < ball) behind += 1
+      if (ball > from)
+        for (let p = 1; p < P; p += 1) if (p !== receiver[s] && mm(momentX[(2 * i + 2) * P + p]!) < ball) behind += 1
       const before = lasting
       lasting = ball > from && behind < limits.stayBehindPlayers.value
       if (lasting && !before && i >= since) note(BEHIND, s, behind)

@@ -1,7 +1,7 @@
 import { type FormatChoices, formatOf } from '../formats'
 import { type Branch, listBranches, type PatternDocument, type Step } from '../pattern'
 import type { Space } from '../pitch'
-import { assert } from '../quantities'
+import { assert, type Seconds } from '../quantities'
 import type { CheckContext, Rule } from './context'
 import { type CheckLimits, DEFAULT_LIMITS } from './limits'
 import { type CheckNote, NOTE_CODES, type NoteCode, TO_FIX_CODES } from './note'
@@ -12,7 +12,7 @@ import { RULES } from './rules'
 import type { Surface } from './surfaces'
 import type { TeamReach } from './team-reach'
 import type { TimedStep } from './timed-step'
-import { type Playing, playStates, type Timeline, timelineAfter } from './timeline'
+import { type PlacedPlayer, type Playing, playersAt, playStates, type Timeline, timelineAfter } from './timeline'
 
 /** Stored with every published version: notes of another version may differ from today's. */
 export const CHECK_VERSION = '2'
@@ -79,7 +79,7 @@ function branchNotes(
     const own = new Set(branch.answer.steps.map((step) => step.stepId))
     const isAsked = (stepId: string | null) => stepId !== null && own.has(stepId)
     const states = playStates(branch.document, setting.play, playingOf(branch, document, trunk))
-    const context = { ...contextOf(branch.document, setting, states), isAsked }
+    const context = contextOf(branch.document, setting, states, isAsked)
     return notesOf(rules, context).filter((note) => isAsked(note.stepId))
   })
 }
@@ -101,7 +101,7 @@ function playingOf(branch: Branch, document: PatternDocument, trunk: readonly St
 }
 
 /** What is the same for trunk and answers. */
-type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'isAsked' | 'retime' | 'mended'> & {
+type CheckSetting = Omit<CheckContext, 'document' | 'timeline' | 'isAsked' | 'playersAt' | 'retime' | 'mended'> & {
   readonly play: Setting
 }
 
@@ -115,17 +115,35 @@ function checkSetting(document: PatternDocument, space: Space, options: CheckOpt
   return { space, profile, surface, format, limits, teamReach: options.teamReach ?? null, place: play.place, play }
 }
 
-function contextOf(document: PatternDocument, setting: CheckSetting, states: readonly State[]): CheckContext {
+function contextOf(
+  document: PatternDocument,
+  setting: CheckSetting,
+  states: readonly State[],
+  isAsked: CheckContext['isAsked'] = () => true,
+): CheckContext {
+  const timeline = timelineAfter(states.at(-1)!)
   return {
     ...setting,
     document,
-    timeline: timelineAfter(states.at(-1)!),
-    isAsked: () => true,
+    timeline,
+    isAsked,
+    playersAt: playersFinder(timeline),
     retime: (index, step) => retimeStep(document, states, setting.play, index, step),
     mended: (remedy) => {
       const after = applyRemedy(document, remedy)
       return contextOf(after, setting, playStates(after, setting.play))
     },
+  }
+}
+
+function playersFinder(timeline: Timeline): CheckContext['playersAt'] {
+  const known = new Map<Seconds, readonly PlacedPlayer[]>()
+  return (at) => {
+    const before = known.get(at)
+    if (before !== undefined) return before
+    const players = playersAt(timeline, at)
+    known.set(at, players)
+    return players
   }
 }
 

@@ -1,15 +1,15 @@
 import { FORMAT_IDS, type FormatChoices, type FormatId, formatOf } from '../formats'
 import type { Point } from '../geometry'
-import { actorOf, listSpots, type PatternDocument } from '../pattern'
+import { actorOf, type PatternDocument } from '../pattern'
 import {
   LANDMARKS,
   type Landmark,
   landmarkPoint,
   nearestSpot,
   nominalSpace,
-  placeSpots,
   type Space,
   type Spot,
+  spotPlacer,
 } from '../pitch'
 import { assert } from '../quantities'
 
@@ -22,18 +22,16 @@ export function placerFor(document: PatternDocument, space: Space, choices?: For
   const first = document.steps[0]
   const starter = first === undefined ? undefined : actorOf(first.action)
   const ball = document.positions.find((each) => each.position === starter)?.spot
+  const putOut = spotPlacer(space, format, ball)
+  // Many rules ask for the same spots.
   const known = new Map<Spot, Point>()
-  const measure = (spots: readonly Spot[]) => {
-    for (const placed of placeSpots(space, format, spots, ball)) {
-      assert(placed.point, `the format ${document.formatId} has no ${placed.spot.landmark}`)
-      known.set(placed.spot, placed.point)
-    }
-  }
-  // Many rules ask for the same spots: the document's are measured at once, those of a remedy as they come up.
-  measure(listSpots(document).map((named) => named.spot))
   return (spot) => {
-    if (!known.has(spot)) measure([spot])
-    return known.get(spot)!
+    const before = known.get(spot)
+    if (before !== undefined) return before
+    const { point } = putOut(spot)
+    assert(point, `the format ${document.formatId} has no ${spot.landmark}`)
+    known.set(spot, point)
+    return point
   }
 }
 

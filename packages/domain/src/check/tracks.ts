@@ -19,7 +19,9 @@ export type Track = { readonly position: Position; readonly start: Point; readon
 
 /** Where the player is at a time; a leg that starts while another lasts cuts it short. */
 export function pointOnTrack(track: Track, at: Seconds): Point {
-  const leg = track.legs.findLast((each) => each.startsAt <= at)
+  let last = track.legs.length - 1
+  while (last >= 0 && track.legs[last]!.startsAt > at) last -= 1
+  const leg = track.legs[last]
   if (leg === undefined) return track.start
   if (at >= leg.endsAt || leg.length === 0) return leg.to
   const run = runLength(leg.runner, seconds(at - leg.startsAt))

@@ -38,19 +38,29 @@ export function placeSpots(
   ball: Spot = OWN_GOAL,
   choices?: FormatChoices,
 ): readonly PlacedSpot[] {
+  return spots.map(spotPlacer(space, format, ball, choices))
+}
+
+/** The same for spots that come up one by one: measures once what is the same for all. */
+export function spotPlacer(
+  space: Space,
+  format: Format,
+  ball: Spot = OWN_GOAL,
+  choices?: FormatChoices,
+): (spot: Spot) => PlacedSpot {
   const drawn = measuresOf(nominalSpace(format.formatId), choices)
   const tonight = measuresOf(space, choices)
   const start = drawnPoint(drawn, ball) === null ? OWN_GOAL : ball
   const ballDrawn = drawnPoint(drawn, start) ?? point(0, 0)
   const ballTonight = landmarkedPoint(tonight, start, ballDrawn)
-  return spots.map((spot) => {
+  return (spot) => {
     const asDrawn = drawnPoint(drawn, spot)
     if (asDrawn === null) return { spot, point: null, keeps: null, lies: 'nowhere' }
     const near = distance(asDrawn, ballDrawn) <= NEAR_THE_BALL.value
     const place = near ? add(ballTonight, subtract(asDrawn, ballDrawn)) : landmarkedPoint(tonight, spot, asDrawn)
     const lies = isInside(space, place) ? 'inside' : 'outside'
     return { spot, point: place, keeps: near ? 'metres' : 'landmark', lies }
-  })
+  }
 }
 
 /** Where the spot was drawn, on the format's nominal pitch. */

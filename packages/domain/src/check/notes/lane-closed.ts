@@ -15,9 +15,9 @@ import { nameObstacle, sayMetres, saySeconds } from '../wording'
  */
 export function laneClosedNotes(context: CheckContext): readonly CheckNote[] {
   const waitingLine = waitingUntilTouched(context)
+  const drawn = context.document.obstacles.map((obstacle) => ({ obstacle, at: context.place(obstacle.spot) }))
   return notesOfSteps(context, (step, index) =>
-    context.document.obstacles.flatMap((obstacle) => {
-      const at = context.place(obstacle.spot)
+    drawn.flatMap(({ obstacle, at }) => {
       // Behind their line until a team-mate has touched the ball, they cannot take one that never crosses it.
       const waits = index === 0 && waitingLine !== null && at.x >= waitingLine
       if (obstacle.kind === 'opponent' && waits && Math.max(step.from.x, step.to.x) < waitingLine) return []

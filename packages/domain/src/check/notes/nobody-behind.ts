@@ -4,7 +4,6 @@ import { type Metres, metres, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote, Remedy } from '../note'
 import type { TimedStep } from '../timed-step'
-import { playersAt } from '../timeline'
 import { withRemedies } from '../try-remedy'
 
 /**
@@ -21,10 +20,10 @@ function findNobody(context: CheckContext): readonly CheckNote[] {
   const limit = context.limits.stayBehindPlayers
   let lasting = false
   return timeline.steps.flatMap((step): CheckNote[] => {
-    const behind = countBehind(context, step)
     const before = lasting
-    lasting = millimetresOf(step.to.x) > millimetresOf(from) && behind < limit.value
-    if (!lasting || before) return []
+    const behind = millimetresOf(step.to.x) > millimetresOf(from) ? countBehind(context, step) : null
+    lasting = behind !== null && behind < limit.value
+    if (behind === null || !lasting || before) return []
     return [
       {
         code: 'nobody-behind',
@@ -43,10 +42,10 @@ function findNobody(context: CheckContext): readonly CheckNote[] {
   })
 }
 
-function countBehind({ timeline }: CheckContext, step: TimedStep): number {
+function countBehind({ playersAt }: CheckContext, step: TimedStep): number {
   const ball = millimetresOf(step.to.x)
   const who = step.receiver ?? step.actor
-  const others = playersAt(timeline, step.receivedAt)
+  const others = playersAt(step.receivedAt)
   return others.filter(
     ({ position, point }) => position !== who && position !== GOALKEEPER && millimetresOf(point.x) < ball,
   ).length

@@ -1,10 +1,9 @@
-import { distance, type Point } from '../../geometry'
+import { distance } from '../../geometry'
 import { GOALKEEPER, type Position } from '../../pattern'
-import { type Metres, type Millimetres, metresOf, millimetresOf, type Seconds } from '../../quantities'
+import { type Metres, type Millimetres, metresOf, millimetres, millimetresOf, type Seconds } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
 import type { TimedStep } from '../timed-step'
-import { playersAt } from '../timeline'
 import type { Track } from '../tracks'
 import { sayMetres } from '../wording'
 
@@ -17,21 +16,23 @@ export function supportDistanceNotes(context: CheckContext): readonly CheckNote[
   return context.timeline.steps.flatMap((step): CheckNote[] => {
     if (step.kind !== 'pass') return []
     const others = teamMates(context, step)
-    const tooNear = others.filter((each) => isTooNear(context, each) && !named.has(pairOf(step.actor, each.position)))
+    const tooNear = others.filter(
+      (each) => isTooNear(context, step, each) && !named.has(pairOf(step.actor, each.position)),
+    )
     for (const each of tooNear) named.add(pairOf(step.actor, each.position))
     return [...tooNear.map((each) => nearNote(context, step, each)), ...farNotes(context, step, others)]
   })
 }
 
-type TeamMate = { readonly position: Position; readonly awayMm: Millimetres; readonly stands: boolean }
+type TeamMate = { readonly position: Position; readonly awayMm: Millimetres; readonly track: Track }
 
-function teamMates({ timeline }: CheckContext, { actor, from, startsAt }: TimedStep): readonly TeamMate[] {
-  const away = (point: Point) => millimetresOf(distance(point, from))
-  return playersAt(timeline, startsAt).flatMap(({ position, point }, index) =>
-    position === actor
-      ? []
-      : [{ position, awayMm: away(point), stands: isStanding(timeline.tracks[index]!, startsAt) }],
-  )
+function teamMates(context: CheckContext, { actor, from, startsAt }: TimedStep): readonly TeamMate[] {
+  const mates: TeamMate[] = []
+  context.playersAt(startsAt).forEach(({ position, point }, index) => {
+    if (position === actor) return
+    mates.push({ position, awayMm: millimetresOf(distance(point, from)), track: context.timeline.tracks[index]! })
+  })
+  return mates
 }
 
 /** Not on a run: somebody who only comes past is not in the way. */
@@ -40,9 +41,9 @@ function isStanding(track: Track, at: Seconds): boolean {
 }
 
 /** Nearer still and they stand in one place, which another note says. A goalkeeper is marked by nobody. */
-function isTooNear({ limits }: CheckContext, { position, awayMm, stands }: TeamMate): boolean {
-  if (!stands || position === GOALKEEPER) return false
-  return awayMm < millimetresOf(limits.supportNearMetres.value) && awayMm >= millimetresOf(limits.placeMetres.value)
+function isTooNear({ limits }: CheckContext, { startsAt }: TimedStep, { position, awayMm, track }: TeamMate): boolean {
+  if (position === GOALKEEPER || awayMm >= millimetresOf(limits.supportNearMetres.value)) return false
+  return awayMm >= millimetresOf(limits.placeMetres.value) && isStanding(track, startsAt)
 }
 
 /** Whoever of the two has the ball: they are named once. */
@@ -73,9 +74,8 @@ function farNotes({ profile, teamReach }: CheckContext, step: TimedStep, mates: 
   const limit = teamReach?.strongFoot ?? profile.passLengthMax
   const limitMm = millimetresOf(limit.value)
   if (millimetresOf(distance(step.from, step.to)) > limitMm && step.flight.kind === 'rolls') return []
-  const nearest = mates.map((each) => each.awayMm).sort((one, other) => one - other)[0]
-  if (nearest === undefined || nearest <= limitMm) return []
-  const away = metresOf(nearest)
+  if (mates.length === 0 || mates.some((each) => each.awayMm <= limitMm)) return []
+  const away = metresOf(millimetres(Math.min(...mates.map((each) => each.awayMm))))
   return [
     {
       code: 'support-distance',

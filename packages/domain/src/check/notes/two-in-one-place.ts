@@ -2,7 +2,7 @@ import { distance } from '../../geometry'
 import { type Metres, type Millimetres, metresOf, millimetresOf, type Seconds, seconds } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
-import { type PlacedPlayer, playersAt } from '../timeline'
+import type { PlacedPlayer } from '../timeline'
 import { sayMetres } from '../wording'
 
 /** Two of the own players in one place, at the start or when a ball is played or arrives; each pair is named once. */
@@ -10,7 +10,7 @@ export function twoInOnePlaceNotes(context: CheckContext): readonly CheckNote[] 
   const notes: CheckNote[] = []
   const named = new Set<string>()
   for (const { stepId, at } of momentsOf(context)) {
-    for (const [one, other] of closePairs(playersAt(context.timeline, at), context.limits.placeMetres.value)) {
+    for (const [one, other] of closePairs(context.playersAt(at), context.limits.placeMetres.value)) {
       const pair = `${one.position} ${other.position}`
       if (named.has(pair)) continue
       named.add(pair)
@@ -35,13 +35,15 @@ type Pair = readonly [PlacedPlayer, PlacedPlayer]
 /** Pairs nearer than the limit. Most pairs are far apart in one direction already, which is cheap to see. */
 function closePairs(players: readonly PlacedPlayer[], limit: Metres): readonly Pair[] {
   const pairs: Pair[] = []
-  players.forEach((one, index) => {
-    for (let next = index + 1; next < players.length; next += 1) {
+  for (let first = 0; first < players.length; first += 1) {
+    const one = players[first]!
+    const { x, y } = one.point
+    for (let next = first + 1; next < players.length; next += 1) {
       const other = players[next]!
-      if (Math.abs(one.point.x - other.point.x) >= limit || Math.abs(one.point.y - other.point.y) >= limit) continue
+      if (Math.abs(x - other.point.x) >= limit || Math.abs(y - other.point.y) >= limit) continue
       if (apartMm(one, other) < millimetresOf(limit)) pairs.push([one, other])
     }
-  })
+  }
   return pairs
 }
 

@@ -4,7 +4,6 @@ import { type Metres, metres, metresOf, millimetresOf } from '../../quantities'
 import type { CheckContext } from '../context'
 import type { CheckNote } from '../note'
 import type { TimedStep } from '../timed-step'
-import { playersAt } from '../timeline'
 import { sayMetres } from '../wording'
 
 /**
@@ -19,7 +18,7 @@ export function weakSideOverNotes(context: CheckContext): readonly CheckNote[] {
   return context.timeline.steps.flatMap((step, index) => {
     const ball = sideOf(context, step.to)
     const busy = busyIn(context, index)
-    return playersAt(context.timeline, step.receivedAt).flatMap(({ position, point }): CheckNote[] => {
+    return context.playersAt(step.receivedAt).flatMap(({ position, point }): CheckNote[] => {
       const over = millimetresOf(metres(point.y * ball))
       const isWeak = ball !== 0 && sides.get(position) === -ball && !busy.has(position)
       if (!isWeak || named.has(position) || over <= millimetresOf(limit.value)) return []

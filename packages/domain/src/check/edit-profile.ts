@@ -8,9 +8,10 @@ import {
   type Sourced,
   seconds,
 } from '../quantities'
+import { PROFILE_FIELDS, type ProfileField } from './profile-names'
 import type { AgeProfile } from './profiles'
 
-export type ProfileField = Exclude<keyof AgeProfile, 'profileId'>
+export { PROFILE_FIELDS, type ProfileField } from './profile-names'
 
 /** What a club may set instead of the age's own numbers, in the units of the profile. */
 export type ProfileChanges = Readonly<Partial<Record<ProfileField, number>>>
@@ -67,8 +68,6 @@ export function editProfile(profile: AgeProfile, changes: ProfileChanges): Resul
   }
   return ok(edited)
 }
-
-export const PROFILE_FIELDS = Object.keys(PROFILE_RANGES) as readonly ProfileField[]
 
 function withChanges(profile: AgeProfile, changes: ProfileChanges): AgeProfile {
   const set = <Value extends number>(field: ProfileField, kept: Sourced<Value>, make: (value: number) => Value) => {

@@ -1,22 +1,8 @@
 import type { Metres, MetresPerSecond, MetresPerSecondSquared, Seconds, Sourced } from '../quantities'
 import { habit, metres, metresPerSecond, metresPerSecondSquared, seconds } from '../quantities'
+import { PROFILE_IDS, type ProfileId } from './profile-names'
 
-export const PROFILE_IDS = [
-  'U8',
-  'U9',
-  'U10',
-  'U11',
-  'U12',
-  'U13',
-  'U14',
-  'U15',
-  'U16',
-  'U17',
-  'U18',
-  'U19',
-  'adult',
-] as const
-export type ProfileId = (typeof PROFILE_IDS)[number]
+export { PROFILE_IDS, type ProfileId } from './profile-names'
 
 /** What players of an age can do, the same for girls and boys: no paper read here gives cause to part them below U13. */
 export type AgeProfile = {

@@ -6,8 +6,8 @@ import { FLOOR_RULES, makeCheckFloor } from './check-floor'
 import { STARTS } from './check-floor-arrays'
 import { patternPlayed } from './check-pattern-played'
 
-const ROUNDS = 400
-const WARM_UPS = 600
+const ROUNDS = 2000
+const WARM_UPS = 4000
 const GOAL = 2
 
 const space = nominalSpace(patternPlayed.formatId)

@@ -122,9 +122,17 @@ function contextOf(
   isAsked: CheckContext['isAsked'] = () => true,
 ): CheckContext {
   const timeline = timelineAfter(states.at(-1)!)
+  // Named one by one: what a spread has made is read far more slowly, and every rule reads this.
+  const { space, format, profile, surface, limits, teamReach, place } = setting
   return {
-    ...setting,
     document,
+    space,
+    format,
+    profile,
+    surface,
+    limits,
+    teamReach,
+    place,
     timeline,
     isAsked,
     playersAt: playersFinder(timeline),

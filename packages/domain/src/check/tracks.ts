@@ -46,5 +46,6 @@ export function withLeg(track: Track, to: Point, startsAt: Seconds, runner: Runn
   const from = pointOnTrack(track, start)
   const length = distance(from, to)
   const endsAt = seconds(start + runDuration(runner, length))
-  return { ...track, legs: [...track.legs, { from, to, startsAt: start, endsAt, length, runner }] }
+  const legs = [...track.legs, { from, to, startsAt: start, endsAt, length, runner }]
+  return { position: track.position, start: track.start, legs }
 }

@@ -4,7 +4,14 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'domain', include: ['packages/**/src/**/*.test.ts', 'prisma/demo/**/*.test.ts'] } },
+      {
+        test: {
+          name: 'domain',
+          include: ['packages/**/src/**/*.test.ts', 'prisma/demo/**/*.test.ts'],
+          // Property tests compute for seconds; on a busy machine for several times as long.
+          testTimeout: 60_000,
+        },
+      },
       { test: { name: 'web', include: ['apps/web/src/**/*.test.{ts,tsx}'] } },
       {
         test: {

@@ -1,4 +1,4 @@
-import { type ClubProfiles, PROFILE_FIELDS, PROFILE_IDS, type ProfileField } from '@espalier/domain/check'
+import { type ClubProfiles, PROFILE_FIELDS, PROFILE_IDS } from '@espalier/domain/check'
 import type { ClubLimits, ClubSettings } from '@espalier/domain/curriculum'
 import { FORMAT_IDS } from '@espalier/domain/formats'
 import type { Space } from '@espalier/domain/pitch'
@@ -13,7 +13,7 @@ export const ageGroup = z.string().check(z.regex(/^U([6-9]|1\d|2[0-3])$|^adult$/
 
 /** In thousandths of the profile's units. What is possible is decided by the domain, since frozen versions outlive ranges. */
 const ownValue = z.int().check(z.minimum(1), z.maximum(100_000))
-const clubProfile = z.partialRecord(z.enum(PROFILE_FIELDS as [ProfileField, ...ProfileField[]]), ownValue)
+const clubProfile = z.partialRecord(z.enum(PROFILE_FIELDS), ownValue)
 export const clubProfiles: z.ZodMiniType<ClubProfiles> = z.partialRecord(
   z.enum(PROFILE_IDS),
   clubProfile,

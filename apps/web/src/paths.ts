@@ -13,6 +13,7 @@ export const pages = {
   patterns: '/clubs/:clubId/patterns',
   newPattern: '/clubs/:clubId/patterns/new',
   pattern: '/clubs/:clubId/patterns/:patternId',
+  ageProfiles: '/clubs/:clubId/age-profiles',
   curricula: '/clubs/:clubId/curricula',
   curriculum: '/clubs/:clubId/curricula/:curriculumId',
   draft: '/clubs/:clubId/curricula/:curriculumId/draft',

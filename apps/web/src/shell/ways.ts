@@ -9,9 +9,12 @@ export type Way = { readonly title: string; readonly href: string }
 /** A way with what is found there. */
 export type SaidWay = Way & { readonly about: string }
 
-type WayName = 'people' | 'teams' | 'spaces' | 'patterns' | 'curricula' | 'coverage' | 'ledger'
+/** Where someone goes with one team. */
+type TeamWays = { readonly tonight: Way; readonly squad: Way; readonly reach: Way }
 
-const WAY_NAMES = ['curricula', 'patterns', 'coverage', 'teams', 'spaces', 'people', 'ledger'] as const
+type WayName = 'people' | 'teams' | 'spaces' | 'patterns' | 'ageProfiles' | 'curricula' | 'coverage' | 'ledger'
+
+const WAY_NAMES = ['curricula', 'patterns', 'ageProfiles', 'coverage', 'teams', 'spaces', 'people', 'ledger'] as const
 
 /**
  * The pages of each role, to spare people doors that are shut. The API decides who may see what; this only leaves out
@@ -19,7 +22,7 @@ const WAY_NAMES = ['curricula', 'patterns', 'coverage', 'teams', 'spaces', 'peop
  */
 const WAYS_OF_ROLE = {
   administrator: ['people', 'teams', 'spaces', 'coverage', 'ledger'],
-  director: ['curricula', 'patterns', 'coverage', 'teams', 'spaces', 'people', 'ledger'],
+  director: ['curricula', 'patterns', 'ageProfiles', 'coverage', 'teams', 'spaces', 'people', 'ledger'],
   coach: ['patterns', 'curricula', 'spaces', 'coverage', 'ledger'],
   assistant: ['patterns', 'curricula', 'spaces'],
   auditor: ['coverage', 'ledger', 'curricula', 'patterns', 'teams', 'spaces', 'people'],
@@ -30,13 +33,14 @@ const WORDS = {
   teams: ['goTeams', 'sayTeams'],
   spaces: ['goSpaces', 'saySpaces'],
   patterns: ['goPatterns', 'sayPatterns'],
+  ageProfiles: ['goAgeProfiles', 'sayAgeProfiles'],
   curricula: ['goCurricula', 'sayCurricula'],
   coverage: ['goCoverage', 'sayCoverage'],
   ledger: ['goLedger', 'sayLedger'],
 } as const satisfies Record<WayName, readonly [string, string]>
 
-/** Tonight's page and squad of each team that someone coaches or assists. */
-export function teamWays(club: MyClub): readonly { readonly tonight: Way; readonly squad: Way }[] {
+/** Tonight's page, squad and reach of each team that someone coaches or assists. */
+export function teamWays(club: MyClub): readonly TeamWays[] {
   const teams = new Map<string, string>()
   for (const { role, teamId, teamName } of club.roles) {
     if ((role === 'coach' || role === 'assistant') && teamId !== null) teams.set(teamId, teamName ?? '')
@@ -49,6 +53,10 @@ export function teamWays(club: MyClub): readonly { readonly tonight: Way; readon
     squad: {
       title: shellMessage('goSquad', { team }),
       href: pageTo(pages.squad, { clubId: club.clubId, teamId }),
+    },
+    reach: {
+      title: shellMessage('goReach', { team }),
+      href: `${pageTo(pages.team, { clubId: club.clubId, teamId })}#reach`,
     },
   }))
 }

@@ -68,13 +68,16 @@ function TeamWays({ club, first }: { readonly club: MyClub; readonly first: bool
   if (teams.length === 0) return null
   return (
     <ul className="flex flex-col gap-3">
-      {teams.map(({ tonight, squad }, index) => (
+      {teams.map(({ tonight, squad, reach }, index) => (
         <li key={tonight.href} className="flex flex-wrap items-center gap-x-6 gap-y-1">
           <ButtonLink href={tonight.href} kind={first && index === 0 ? 'next' : 'plain'} className="max-desk:w-full">
             {tonight.title}
           </ButtonLink>
           <Link href={squad.href} className="inline-flex min-h-target items-center text-small">
             {squad.title}
+          </Link>
+          <Link href={reach.href} className="inline-flex min-h-target items-center text-small">
+            {reach.title}
           </Link>
         </li>
       ))}

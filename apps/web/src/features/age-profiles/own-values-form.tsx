@@ -43,7 +43,7 @@ export function OwnValuesForm({ clubId, profileId, limits, version }: OwnValuesF
       whenStale={<p className="max-w-text">{ageProfilesMessage('stale')}</p>}
     >
       {(wrong) => (
-        <div className="grid gap-x-8 gap-y-5 desk:grid-cols-2">
+        <div className="grid items-start gap-x-8 gap-y-5 desk:grid-cols-2">
           {PROFILE_FIELDS.map((field) => (
             <OwnValueField
               key={field}

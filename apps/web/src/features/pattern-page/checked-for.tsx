@@ -25,7 +25,7 @@ type CheckedForProps = { readonly reading: PatternReading; readonly onSetting?: 
 
 /** For whom, on what ground and on what pitch the notes hold, and that silence means that all fits. */
 export function CheckedFor({ reading, onSetting }: CheckedForProps) {
-  const { document, check, notes } = reading
+  const { document, check, notes, ownValues } = reading
   if (check === null) return <p className="text-small text-ink-soft">{patternsMessage('checkWaits')}</p>
   return (
     <div className="text-small text-ink-soft">
@@ -36,6 +36,9 @@ export function CheckedFor({ reading, onSetting }: CheckedForProps) {
         <SettingSentence reading={reading} onSetting={onSetting} />
       )}
       <Origin word={originWord('habit')}>{patternsMessage('checkedOrigin', { age: profileOf(reading) })}</Origin>
+      {ownValues > 0 && (
+        <p>{patternsMessage(ownValues === 1 ? 'checkedOwnOne' : 'checkedOwnMany', { count: ownValues })}</p>
+      )}
       {document.ageGroup !== profileOf(reading) && (
         <p>{patternsMessage('checkedOtherAge', { age: document.ageGroup })}</p>
       )}

@@ -32,6 +32,15 @@ test('a document without meaning says what to mend at its step and plays nothing
   expect(reading.notes).toEqual([expect.objectContaining({ stepId: 's5', severity: 'to-fix', remedy: null })])
 })
 
+test('a club’s own values of the age are checked with and counted; those of another age change nothing', () => {
+  const plain = readPattern(examplePattern, CHOICES)
+  const weak = { arrivalSpeed: 1_000, arrivalSpeedIntoSpace: 500, kickSpeedMax: 3_000 }
+  const own = readPattern(examplePattern, { ...CHOICES, profiles: { U10: weak } })
+  expect([plain.ownValues, own.ownValues]).toEqual([0, 3])
+  expect(own.notes.map(({ sentence }) => sentence)).not.toEqual(plain.notes.map(({ sentence }) => sentence))
+  expect(readPattern(examplePattern, { ...CHOICES, profiles: { U14: weak } })).toEqual(plain)
+})
+
 test('a missing title keeps the page from saving and not from checking', () => {
   const reading = readPattern({ ...examplePattern, title: '  ' }, CHOICES)
   expect(reading.faults.map(({ pointer }) => pointer)).toEqual(['/title'])

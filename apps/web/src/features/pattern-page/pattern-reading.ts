@@ -3,6 +3,7 @@ import {
   type CheckNote,
   checkPattern,
   type PatternCheck,
+  PROFILE_FIELDS,
   type SignNote,
 } from '@espalier/domain/check'
 import { checkShape, type PatternDocument } from '@espalier/domain/pattern'
@@ -17,6 +18,8 @@ export type PatternReading = {
   readonly document: PatternDocument
   /** For whom and on what it was checked. */
   readonly setting: CheckSetting
+  /** How many values of the profile it was checked with are the club's own. */
+  readonly ownValues: number
   readonly faults: readonly PatternFault[]
   /** Null while a fault leaves nothing that could be played. */
   readonly check: PatternCheck | null
@@ -38,7 +41,9 @@ export function readPattern(
   const options = checkOptionsOf(document, choices, setting)
   const check = playable ? checkPattern(document, nominalSpace(document.formatId), options) : null
   const spoken: readonly CheckNote[] = check?.notes ?? []
-  return { document, setting, faults, check, notes: marginNotes(document, faults.filter(isNoTitle), spoken) }
+  const ownValues = PROFILE_FIELDS.filter((field) => options.profile[field].kind === 'club').length
+  const notes = marginNotes(document, faults.filter(isNoTitle), spoken)
+  return { document, setting, ownValues, faults, check, notes }
 }
 
 /** With what the looks say of their signs, once that is known. */

@@ -47,6 +47,13 @@ test('whoever reads gets no blank to fill, and sees looks with their answers', (
   expect(html).not.toContain('style=')
 })
 
+test('a page checked with values of the club’s own says how many', () => {
+  const choices = { ...CHOICES, profiles: { U10: { reaction: 300 } } }
+  const words = 'One value of this profile is the club'
+  expect(renderToStaticMarkup(<PatternReader document={looked} choices={choices} />)).toContain(words)
+  expect(renderToStaticMarkup(<PatternReader document={looked} choices={CHOICES} />)).not.toContain(words)
+})
+
 test('every blank of a step has a name, and impossible choices stay with their reason', () => {
   const found = findStep(examplePattern, 's3')!
   const html = renderToStaticMarkup(<StepForm document={examplePattern} found={found} onChange={ignore} />)

@@ -102,14 +102,15 @@ function atTheEnd(
 ): readonly Found[] {
   const step = play.timeline.steps[index]!
   const next = play.timeline.steps[index + 1]
-  if (step.receiver === null) return []
+  // A ball that is let through is nobody's until it has run on: the next step's way tells who gets it.
+  if (step.receiver === null || next?.kind === 'dummy') return []
   return opponents.flatMap((opponent, by): readonly Found[] => {
     const there = reachesAt(opponent, step.to, reach)
     if (there !== null && millisecondsOf(there) < millisecondsOf(step.receivedAt)) {
       return [{ kind: 'first-to-it', at: seconds(Math.max(there, step.ballArrivesAt)), by, where: step.to }]
     }
     const stands = standsAt(opponent, step.to, reach)
-    if (stands === null || next === undefined || next.kind === 'dummy') return []
+    if (stands === null || next === undefined) return []
     if (millisecondsOf(stands) >= millisecondsOf(next.startsAt)) return []
     return [{ kind: 'tackled', at: seconds(Math.max(stands, step.receivedAt)), by, where: step.to }]
   })

@@ -113,6 +113,7 @@ describe('a press', () => {
         const other = pressed(document, [...starts, startAt(more.x, more.y)])
         if (found !== null) expect(other?.at).toBeLessThanOrEqual(found.at)
       }),
+      { numRuns: 300 },
     )
   })
 

@@ -23,8 +23,8 @@ import { databaseUrl, startTestCluster } from '../support/database-cluster'
 
 const GOAL = 0.7
 const CONNECTIONS = 8
-const ROUND_MILLISECONDS = 700
-const ROUNDS = 9
+const ROUND_MILLISECONDS = 400
+const ROUNDS = 25
 const UNLIMITED = { requests: Number.MAX_SAFE_INTEGER, windowSeconds: 60 }
 const ORIGIN = 'https://bench.test'
 

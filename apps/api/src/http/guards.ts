@@ -2,7 +2,8 @@ import type { FastifyReply, FastifyRequest } from 'fastify'
 import type { Deps, Settings } from '../deps'
 import { readIdempotencyKey } from './idempotency'
 import { hashToken, readLoginToken } from './login-cookie'
-import { findLogin, type Login } from './logins'
+import { type LoginLookup, makeLoginLookup } from './login-lookups'
+import type { Login } from './logins'
 import { checkContentType, checkOrigin, isUnsafe } from './origin'
 import { isBuiltFile } from './pages'
 import { ProblemError, unwrap } from './problem-error'
@@ -26,6 +27,7 @@ export function makeRequestGuard(deps: Deps) {
     pages: makeRateCounter(limits.pages, deps.now),
     files: makeRateCounter(limits.files, deps.now),
   }
+  const lookUp = makeLoginLookup(deps.pools.identity, deps.now)
   return async function guardRequest(request: FastifyRequest, reply: FastifyReply): Promise<void> {
     const { access, proxied, uncounted, alsoCounted } = request.routeOptions.config
     if (uncounted === true) return
@@ -40,7 +42,7 @@ export function makeRequestGuard(deps: Deps) {
       count(reply, counters.anonymous, limits.anonymous.requests, limits.anonymous.windowSeconds, visitor)
       return
     }
-    request.login = await findLoginOf(request, reply, deps, counters)
+    request.login = await findLoginOf(request, reply, deps, { counters, lookUp })
     count(reply, counters.login, limits.login.requests, limits.login.windowSeconds, request.login.accountId)
     if (alsoCounted !== undefined) {
       const { requests, windowSeconds } = limits[alsoCounted]
@@ -60,11 +62,11 @@ async function findLoginOf(
   request: FastifyRequest,
   reply: FastifyReply,
   deps: Deps,
-  counters: Counters,
+  { counters, lookUp }: { readonly counters: Counters; readonly lookUp: LoginLookup },
 ): Promise<Login> {
   const { requests, windowSeconds } = deps.settings.limits.anonymous
   const token = readLoginToken(request.headers.cookie)
-  const login = token === null ? null : await findLogin(deps.pools.identity, hashToken(token), deps.now())
+  const login = token === null ? null : await lookUp(hashToken(token))
   if (login !== null) return login
   count(reply, counters.anonymous, requests, windowSeconds, visitorOf(request, deps.settings.webKey))
   throw new ProblemError({ code: 'not-signed-in' })

@@ -11,25 +11,36 @@ const DAY_MILLISECONDS = 86_400_000
 export const LOGIN_IDLE_MILLISECONDS = 14 * DAY_MILLISECONDS
 export const LOGIN_MAX_MILLISECONDS = 30 * DAY_MILLISECONDS
 /** The idle end is moved at most once in this time, so that reading does not write. */
-const TOUCH_AFTER_MILLISECONDS = 60 * 60_000
+const TOUCH_AFTER = '1 hour'
 
-type LoginRow = { readonly account_id: string; readonly idle_until: Date; readonly ends_at: Date }
+type LoginRow = { readonly token: string; readonly account_id: string; readonly keep_until: Date | null }
 
-/** The login behind a token's hash while it lives. Throws where the database cannot say: nobody becomes anonymous by that. */
-export async function findLogin(identity: pg.Pool, tokenHash: Buffer, now: number): Promise<Login | null> {
+/**
+ * The logins that live behind some tokens' hashes, by the hash in hexadecimal. Throws where the database cannot say:
+ * nobody becomes anonymous by that.
+ */
+export async function findLogins(
+  identity: pg.Pool,
+  tokenHashes: readonly Buffer[],
+  now: number,
+): Promise<ReadonlyMap<string, Login>> {
+  const idleUntil = now + LOGIN_IDLE_MILLISECONDS
   const { rows } = await identity.query<LoginRow>({
-    name: 'find-login',
-    text: `select l.account_id, l.idle_until, l.ends_at
+    name: 'find-logins',
+    text: `select encode(l.token_hash, 'hex') as token, l.account_id,
+             case when least($3, l.ends_at) > l.idle_until + $4::interval then least($3, l.ends_at) end as keep_until
            from identity.login l join identity.account a using (account_id)
-           where l.token_hash = $1 and l.revoked_at is null and l.idle_until > $2 and l.ends_at > $2
+           where l.token_hash = any($1::bytea[]) and l.revoked_at is null and l.idle_until > $2 and l.ends_at > $2
              and a.disabled_at is null`,
-    values: [tokenHash, new Date(now)],
+    values: [tokenHashes, new Date(now), new Date(idleUntil), TOUCH_AFTER],
   })
-  const row = rows[0]
-  if (row === undefined) return null
-  const idleUntil = Math.min(now + LOGIN_IDLE_MILLISECONDS, row.ends_at.getTime())
-  if (idleUntil - row.idle_until.getTime() > TOUCH_AFTER_MILLISECONDS) await moveIdleEnd(identity, tokenHash, idleUntil)
-  return { accountId: row.account_id, tokenHash }
+  const logins = new Map<string, Login>()
+  for (const { token, account_id, keep_until } of rows) {
+    const tokenHash = Buffer.from(token, 'hex')
+    logins.set(token, { accountId: account_id, tokenHash })
+    if (keep_until !== null) await moveIdleEnd(identity, tokenHash, keep_until.getTime())
+  }
+  return logins
 }
 
 async function moveIdleEnd(identity: pg.Pool, tokenHash: Buffer, idleUntil: number): Promise<void> {

@@ -22,13 +22,13 @@ type Ids = { readonly clubId: string; readonly teamId: string }
 export function findKit(deps: Deps, login: Login, ids: Ids): Promise<Result<KitText, Refusal>> {
   return withClub(deps.pools, ids.clubId, async (db): Promise<Result<KitText, Refusal>> => {
     const asker = await findKitAsker(db, login.accountId, ids.teamId)
-    if (asker === null || !asker.has_team) return refuse({ code: 'not-found' })
-    const member = { memberId: asker.member_id, clubId: ids.clubId, roles: asker.roles }
+    if (asker === null || !asker.hasTeam) return refuse({ code: 'not-found' })
+    const member = { memberId: asker.memberId, clubId: ids.clubId, roles: asker.roles }
     const allowed = checkAccess(deps.accessRules, member, 'kit.read', { teamId: ids.teamId })
     if (!allowed.ok) return allowed
     const now = deps.now()
     return ok(
-      findKept(ids.clubId, ids.teamId, asker.book_size, now) ?? (await makeKit(deps, db, ids, asker.book_size, now)),
+      findKept(ids.clubId, ids.teamId, asker.bookSize, now) ?? (await makeKit(deps, db, ids, asker.bookSize, now)),
     )
   })
 }

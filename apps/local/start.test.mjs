@@ -47,6 +47,9 @@ async function stopRunning() {
 /** As apps/api sets it by default. */
 const ANONYMOUS_A_MINUTE = 60
 
+/** The demo's director: ids of the demo are made from names, so they are the same on every machine. */
+const DIRECTOR_ID = 'caae3651-51fa-8cdd-b5e9-29890e9a1d10'
+
 const linksIn = (output) => [...output.matchAll(/http:\S+\/sign-in#([0-9a-f-]{36})\.([A-Za-z0-9_-]{43})/g)]
 
 // Builds first where the sources are newer than what was built.
@@ -103,6 +106,18 @@ describe('npm start, with the real API and pages', () => {
     expect(club.code).toBe(0)
     expect(linksIn(club.output).length).toBe(1)
     expect(club.output).toContain(`http://127.0.0.1:${environment.PORT}/sign-in#`)
+  })
+
+  test('npm run club makes a new link for a person, and says so where there is none such', async () => {
+    const clubId = linksIn(running.output)[0][1]
+    const stranger = run('club.mjs', ['link', '--club', clubId, '--person', clubId])
+    await stranger.ended
+    expect(stranger.code).toBe(1)
+    expect(stranger.output).toContain('There is no such person in such a club.')
+    const link = run('club.mjs', ['link', '--club', clubId, '--person', DIRECTOR_ID])
+    await link.ended
+    expect(link.code).toBe(0)
+    expect(linksIn(link.output).length).toBe(1)
   })
 
   test('the next start is made of what was built, and its links are new', async () => {

@@ -18,6 +18,9 @@ const { positionals, values } = parseArgs({
   options: { name: { type: 'string' }, zone: { type: 'string' }, person: { type: 'string' }, club: { type: 'string' } },
 })
 
+// Above the run, because whatever stands below it is not there yet when it is used.
+const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/
+
 const config = readDatabaseConfig(process.env)
 const deps = await startDeps(config)
 try {
@@ -65,8 +68,6 @@ async function makeLink(withDeps: Deps, origin: string): Promise<readonly string
   if (!made.ok) throw new Error('There is no such person in such a club.')
   return ['Signs in once, within seven days, at:', signInAddress(origin, club, secret.token)]
 }
-
-const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/
 
 /** One line of text as the contract takes it from pages. */
 function wordsOf(option: 'name' | 'person', longest: number): string {

@@ -160,7 +160,8 @@ describe('bad input is refused and pointed at', () => {
       { pressure: { opponentsMax: 12, released: 'ball-in-play' } },
     ],
   ])('%s', async (_, code, pointer, changed, options) => {
-    const { status, json } = await ask(bodyOf({ ...wallOnTheRight, ...changed }, options))
+    const document = { ...wallOnTheRight, ...(changed as object) }
+    const { status, json } = await ask(bodyOf(document, options as object))
     expect([json.code, status]).toEqual([code, status === 422 ? 422 : 400])
     expect(json.errors.map((error: { pointer: string }) => error.pointer)).toContain(pointer)
   })

@@ -55,7 +55,7 @@ function edgeSpot(space: Space, ball: Spot | undefined, place: Point, placeOf: (
   }
 }
 
-/** A hand's breadth less than the space: sums of whole millimetres must not put a gate over the line. */
+/** A hand's breadth less than the space (habit of the project): sums of whole millimetres must not put a gate over the line. */
 function shrunk(area: Rectangle): Rectangle {
   const by = Math.min(0.1, (area.far - area.near) / 4, (area.right - area.left) / 4)
   return rectangle(area.near + by, area.far - by, area.left + by, area.right - by)

@@ -10,7 +10,8 @@ import type { Sourced } from '@espalier/domain/quantities'
 import { ageProfilesMessage } from '../../messages/age-profiles'
 import { Origin } from '../../ui/origin/origin'
 import { type Column, Table } from '../../ui/table/table'
-import { ageWord, kindWord, unitOf, valueText } from './profile-words'
+import { originWord } from '../pattern-page/margin-notes'
+import { ageWord, unitOf, valueText } from './profile-words'
 
 type ProfileTableProps = { readonly profileId: ProfileId; readonly profiles: ClubProfiles | undefined }
 
@@ -48,7 +49,7 @@ function Value({ field, sourced }: { readonly field: ProfileField; readonly sour
       <span className="tabular-nums">
         {ageProfilesMessage('value', { value: valueText(sourced.value), unit: unitOf(field) })}
       </span>{' '}
-      <Origin word={kindWord(sourced.kind)}>{sourced.source}</Origin>
+      <Origin word={originWord(sourced.kind)}>{sourced.source}</Origin>
     </>
   )
 }

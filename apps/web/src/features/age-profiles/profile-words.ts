@@ -1,5 +1,4 @@
 import type { ProfileField, ProfileId } from '@espalier/domain/check'
-import type { SourceKind } from '@espalier/domain/quantities'
 import { ageProfilesMessage } from '../../messages/age-profiles'
 
 const UNITS = {
@@ -18,21 +17,8 @@ const UNITS = {
   reach: 'unitMetres',
 } as const satisfies Record<ProfileField, string>
 
-const KINDS = {
-  published: 'kindPublished',
-  study: 'kindStudy',
-  habit: 'kindHabit',
-  club: 'kindClub',
-  memory: 'kindMemory',
-  computed: 'kindComputed',
-} as const satisfies Record<SourceKind, string>
-
 export function unitOf(field: ProfileField): string {
   return ageProfilesMessage(UNITS[field])
-}
-
-export function kindWord(kind: SourceKind): string {
-  return ageProfilesMessage(KINDS[kind])
 }
 
 export function ageWord(profileId: ProfileId): string {

@@ -1,18 +1,4 @@
-/** Age groups a form offers, youngest first. */
-export const AGE_GROUPS = [
-  'U6',
-  'U7',
-  'U8',
-  'U9',
-  'U10',
-  'U11',
-  'U12',
-  'U13',
-  'U14',
-  'U15',
-  'U16',
-  'U17',
-  'U18',
-  'U19',
-  'adult',
-] as const
+import { PROFILE_IDS } from '@espalier/domain/check'
+
+/** Age groups a form offers, youngest first; those too young for a profile are checked with the youngest. */
+export const AGE_GROUPS = ['U6', 'U7', ...PROFILE_IDS] as const

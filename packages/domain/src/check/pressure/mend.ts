@@ -17,7 +17,7 @@ export type Mend =
   /** Team-mates who are free when the step is played: a look there has an answer. */
   | { readonly kind: 'look'; readonly stepId: string; readonly by: Position; readonly free: readonly Position[] }
 
-/** No more names than a child can look for. */
+/** No more names than a child can look for (habit). */
 const FREE_MAX = 2
 
 /** What helps against a break, tried and found to; empty where nothing that was tried does. */

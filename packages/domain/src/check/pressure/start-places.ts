@@ -20,7 +20,7 @@ export const START_PLACES_MAX = 8
 const IN_FRONT_METRES = 2
 /** In open play nobody starts nearer to the ball than this (habit). */
 const OPEN_PLAY_METRES = 4
-/** Nearer than this two places are one. */
+/** Nearer than this two places are one (habit of the project). */
 const APART_METRES = 1.5
 
 /**
